@@ -99,6 +99,9 @@ const leastShare = 0.1;
 /** Figures in a sentence that tells the amounts anew. */
 const ownList = 2;
 
+const weightsIn = (tokens: readonly Token[], { from, to }: Sentence): number =>
+  tokens.slice(from, to).filter((token) => token.t === 'quantity' && !isPortion(token)).length;
+
 /** The words that tell so; null where none do. */
 export function portionUnheard(cut: Cut, back: readonly PutRight[]): string | null {
   const { tokens, prims } = cut;
@@ -114,7 +117,7 @@ export function portionUnheard(cut: Cut, back: readonly PutRight[]): string | nu
   for (const [k, sentence] of sentences.entries()) {
     if (!mayTell[k] || isSmallTalk(tokens, sentence)) continue;
     // the amounts stand behind it: they are those of this size
-    if (!rows.slice(0, k).includes(true) || rows.slice(k).includes(true) || sentence.figures >= ownList) continue;
+    if (!rows.slice(0, k).includes(true) || rows.slice(k).includes(true) || weightsIn(tokens, sentence) >= ownList) continue;
     if (back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
     const text = sentence.text.replace(/[@#]/g, (sign, place: number) => {
       const token = tokens[sentence.tokenAt(place)];

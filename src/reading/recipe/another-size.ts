@@ -258,6 +258,9 @@ const withoutKnown = (sentence: string, before: string): string =>
 /** What its sentence says before. */
 const headOf = (post: string, at: number): string => /[^.!?\n]*$/.exec(post.slice(0, at))?.[0] ?? '';
 
+/** "The oils I weighed twice." */
+const weighedTwice = /\b(?:weighed|measured|made|did|mixed|cooked|poured|used) twice\W*$/i;
+
 /** A recipe told whole, of which a part was made, or is asked about. */
 function madeInPart(post: string): Sized | null {
   const above = over.exec(post);
@@ -268,7 +271,12 @@ function madeInPart(post: string): Sized | null {
   const asks = ofPart.exec(post);
   const so = soMuch.exec(post);
   const by = resized.exec(post);
-  const did = (so && forWhom.test(headOf(post, so.index)) ? so : null) ?? by ?? done.exec(post) ?? short.exec(post);
+  const made = done.exec(post);
+  const did =
+    (so && forWhom.test(headOf(post, so.index)) ? so : null) ??
+    by ??
+    (made && !weighedTwice.test(made[0]) ? made : null) ??
+    short.exec(post);
   const said = did ?? asks;
   if (!said) return null;
   const before = post.slice(0, said.index);

@@ -302,7 +302,7 @@ export const makeRules = (): readonly Rule[] => [
     reason: 'said by somebody else',
     tells: othersTake,
     unless:
-      /\?|\b(?:so (?:i|we)|(?:i|we) (?:did|do|put|added|used|too|went|took|take|have|had)|mine (?:has|takes|is)|me too|and (?:i|we)|in (?:mine|ours|this)|to (?:mine|ours|this)|instead|again|as (?:always|ever|usual))\b/,
+      /\?|\b(?:so (?:i|we)|(?:i|we) (?:did|do|put|added|used|too|went|took|take|have|had)|mine (?:has|takes|is)|me too|and (?:i|we)|in (?:mine|ours|this)|to (?:mine|ours|this)|instead|again|as (?:always|ever|usual)|(?:he|she|they) (?:(?:had|has|have|just|also) )*(?:put|added|poured|tipped|threw) # (?:of )?(?:the )?@ in(?! (?:hers|theirs|his|her|their)))\b/,
     next: notSoHere,
     holds: (place) => isOfMoreFat(place) && !isOfWhoseList(place),
     settles: true,

@@ -67,6 +67,7 @@ const left = new RegExp(
     `(?<a>#)${ofIt}${being} (?:still|left|leftover|remain(?:s|ed|ing)?|stay(?:s|ed)?|over|unused)\\b(?: (?:left|over|behind|now|still|standing|sitting|unused|${inThe}))*`,
     `\\b(?:whats|what is|what was|whatever is|what) (?:still )?(?:left|remain(?:s|ed|ing)?|over|stay(?:s|ed))\\b(?:(?: now| over| behind)* ${inThe})?(?: (?:now|is|was|are|were|weighs|weighed|comes to|just|exactly|about|:|,|-))+ (?<b>#)(?! (?:of )?@)`,
     `\\b(?:left|still|there is|theres|leaving) (?:(?:exactly|about|just|only|over|with|behind) )*(?<c>#)${ofIt} (?:still |left |over |standing )*${inThe}`,
+    `\\b${vessels} (?:now (?:only |just |still )?(?:holds|has|contains)|(?:holds|has|contains) (?:now|still))(?: only| just)* (?<e>#)(?! (?:of )?(?!it\\b)@)`,
     `(?<d>#) of (?:it|that|which)${being} (?:for|(?:went|goes|go|gone|put) (?:to|into|in|towards)|into) (?:the|a|an|my|some) (?!soap|pot|batch|recipe|loaf|mou?ld|swirl|@)[a-z]+\\b`,
   ].join('|'),
   'd',
@@ -229,7 +230,7 @@ function restOf(tokens: readonly Token[], story: Story, text: string): Found | n
   const but = allBut.exec(text);
   const match = but ?? left.exec(text);
   const groups = match?.indices?.groups as Groups | undefined;
-  const place = groups ? placeIn(groups, 'abcd') : null;
+  const place = groups ? placeIn(groups, 'abcde') : null;
   if (!match || place === null || otherwise.test(match[0])) return null;
   const less = story.tokenAt(place);
   const said = but ? less : story.tokenAt(match.index);
@@ -269,7 +270,7 @@ function isInPack(
   const clause = text.slice(match.index + match[0].length).replace(/[.;!].*/, '');
   const [from, to] = [Math.min(name, figure), tokenAt(match.index)];
   return (
-    new RegExp(`\\b${inThe}`).test(match[0]) &&
+    (new RegExp(`\\b${inThe}`).test(match[0]) || match.groups?.['e'] !== undefined) &&
     stillThere.test(said) &&
     !usedIt.test(match[0]) &&
     !usedIt.test(clause) &&
@@ -329,6 +330,12 @@ function isOnly(tokens: readonly Token[], { name, more, less }: Found): boolean 
   });
 }
 
+/** "Three 250 g blocks, minus 50 g": off one of them. */
+const isCounted = (tokens: readonly Token[], k: number): boolean => {
+  const before = tokens[k - 1];
+  return before?.t === 'quantity' && before.quantity.dim === 'bare';
+};
+
 /** The list with what such differences leave. */
 export function byDifference(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
   const none = { tokens: cut.tokens, told: [] };
@@ -340,7 +347,7 @@ export function byDifference(cut: Cut): { readonly tokens: readonly Token[]; rea
   for (const [k, sentence] of sentences.entries()) {
     if (sentence.from < since || sentence.text.length === 0) continue;
     const found = foundAt(cut.tokens, sentences, k);
-    if (!found || !isOnly(cut.tokens, found)) continue;
+    if (!found || !isOnly(cut.tokens, found) || isCounted(cut.tokens, found.more)) continue;
     out ??= [...cut.tokens];
     told.push(taken(out, found));
     since = found.to;

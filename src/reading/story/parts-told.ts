@@ -137,6 +137,13 @@ function lyeAhead(tokens: readonly Token[], rows: readonly Weighed[]): readonly 
   return at >= 0 && behind > 0 && isPlain(tokens[figure]) ? [{ at, figure, id: 'alkali' }] : [];
 }
 
+/** "1 kg of it I now use, the other 400 g are in the freezer": one of the parts is not in the pot. */
+function isElsewhere(tokens: readonly Token[], parts: readonly number[]): boolean {
+  const last = parts.at(-1) ?? 0;
+  return isAny(tokens, parts[0] ?? 0, last + 8, (one) => away.test(spoken(one)));
+}
+const away = /^(?:freezer|fridge|cupboard|pantry|larder|frying|cooking|kitchen|kept|saved|candles?|balms?)$/;
+
 /** The tokens in which such parts count once. */
 export function partsTold({ tokens }: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
   const told: PutRight[] = [];
@@ -160,7 +167,7 @@ export function partsTold({ tokens }: Cut): { readonly tokens: readonly Token[];
     }
     const found =
       brokenDown(tokens, row) ?? (row.id === 'alkali' || isFat(tokens[row.at]) ? summedBehind(tokens, row) : null);
-    if (!found) continue;
+    if (!found || isElsewhere(tokens, found.parts)) continue;
     const { parts, sum } = found;
     const [first, last] = [parts[0] ?? 0, sum ?? parts.at(-1) ?? 0];
     const quantities = parts.map((k) => (tokens[k] as Figure).quantity);
