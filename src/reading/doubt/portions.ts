@@ -61,18 +61,18 @@ const size: readonly string[] = [
   `\\b(?:${portion}|P|B) (?:less|more|extra)(?: of)? (?:${all}|both\\b|each\\b)|\\badded ${softly}(?:${portion}|P) to (?:${all}|${some})`,
   `\\b(?:made|make|making|did|do|doing|used?|took|want|need) (?:only |just )?P of (?:it|that|this|the)\\b`,
   `\\b(?:mines?|its|this is|that is|thats|mine (?:is|was)|my (?:batch|pot) (?:is|was)) ${softly}${changed}${end}`,
-  `\\b(?:mine|my (?:batch|pot|version|soap)|this(?: one| batch)?|in (?:the|my) pot) (?:is|was|are) ${softly}(?:${portion}|${all} times) `,
+  `\\b(?:mine|my (?:batch|pot|version|soap)|this(?: one| batch)?|in (?:the|my) pot) (?:is|was|are) ${softly}(?:${portion}(?= (?:of|hers|his|theirs)\\b)|${all} times) `,
   `\\b(?:shrank|shrunk|upped|reduced|enlarged) (?:${all}|${pronoun})`,
   `\\b${some} (?:times|x|×) ${number}(?! @)`,
   `\\btimes (?:that|this|as much|of (?:it|that)|two|three|four|five|one and)\\b`,
   // "half quantities", "a double batch", "one and a half recipes"
   `\\b(?:half|double|triple|treble|quarter)(?: |-| - )(?:of )?(?:a )?(?:batch(?:es)?|recipes?|quantit(?:y|ies)|amounts|lot|load|(?<!^\\( half )size)\\b`,
-  `\\b${number} (?:batches|lots|loads|recipes|portions|rounds|helpings) (?:of (?:it|this|that|the above)\\b|in (?:one|a single|the same)|at (?:once|one go)|together|worth)\\b`,
+  `\\b${number} (?:batches|lots|loads|recipes|portions|rounds|helpings) (?:of (?:it|this|that|the above)\\b(?! in (?:the|there))|in (?:one|a single|the same)|at (?:once|one go)|together|worth)\\b`,
   `\\b(?:batch|recipe|lot|card|list) and a half\\b|\\b(?:one|…|#) and a half (?:batches|recipes|lots|cards|lists)\\b|\\bhalf as much again\\b|\\bthe same again\\b`,
 ];
 /** What somebody else does, another day, or nobody yet; or what goes by halves beside the list. */
 const not = new RegExp(
-  `\\?|\\b(?:if|would|could|should|might|may|shall|can|next|last (?:time|batch|week|month|year|spring|summer|autumn|winter|one)|previous(?:ly)?|(?<!\\bat )once|ago|usually|normally|always|never|sometimes|often|usual|january|february|march|april|june|july|august|september|october|november|december|christmas|nearly|almost|instead of|(?:half|double|twice|times|Q) the (?:weight|size) of|(?:lot|batch|one|recipe|loaf|today|made(?: it)?|is|are) as (?:written|it stands|listed)|not|didnt|dont|cannot|cant|without|whether|wanted to|thought|tempted|he|she|they|per cent|checked|double (?:-|checked?|boiler|period|page|sided)|(?:weigh|check|measur|count|siev|filter|tar)[a-z]* (?:[a-zFLWX]+ ){0,4}twice|${any(relations)} (?:[a-z]+ )?(?:makes|made|does|did|takes|took|uses|used)|price[ds]?|costs?|cure[ds]?|curing|trace|traced|thick|batter|paste|dilut[a-z]+|hours?|minutes?|weeks?|days?|months?|scents?|fragrance|perfume|essential|colou?r(?:ed)?|mica|clay|swirl|bottles?|bag|packets?|tubs?|jars?|space|room|read|version|edition|chapter|counted|looked|went over|strained|rendered|washed|cleaned|melted twice|sold|sell|gave|give away|split|divided (?:it|the [a-z]+|that) (?:in|into|up|between|among)|rest|remainder|remaining|other (?:half|third|part)|first half|second half|pieces?|slices?|already (?:doubled|halved|scaled))\\b`,
+  `\\?|\\b(?:if|would|could|should|might|may|shall|can|next|last (?:time|batch|week|month|year|spring|summer|autumn|winter|one)|previous(?:ly)?|(?<!\\bat )once|ago|usually|normally|always|never|sometimes|often|usual|in (?:spring|summer|autumn|winter|fall)|january|february|march|april|june|july|august|september|october|november|december|christmas|nearly|almost|instead of|(?:half|double|twice|times|Q) the (?:weight|size) of|(?:lot|batch|one|recipe|loaf|today|made(?: it)?|is|are) as (?:written|it stands|listed)|not|didnt|dont|cannot|cant|without|whether|wanted to|thought|tempted|he|she|they|per cent|checked|double (?:-|checked?|boiler|period|page|sided)|(?:weigh|check|measur|count|siev|filter|tar)[a-z]* (?:[a-zFLWX]+ ){0,4}twice|${any(relations)} (?:[a-z]+ )?(?:makes|made|does|did|takes|took|uses|used)|price[ds]?|costs?|cure[ds]?|curing|trace|traced|thick|batter|paste|dilut[a-z]+|hours?|minutes?|weeks?|days?|months?|scents?|fragrance|perfume|essential|colou?r(?:ed)?|mica|clay|swirl|bottles?|bag|packets?|tubs?|jars?|space|room|read|version|edition|chapter|counted|looked|went over|strained|rendered|washed|cleaned|melted twice|sold|sell|gave|give away|split|divided (?:it|the [a-z]+|that) (?:in|into|up|between|among)|rest|remainder|remaining|other (?:half|third|part)|first half|second half|pieces?|slices?|already (?:doubled|halved|scaled))\\b`,
 );
 
 interface Made {
@@ -96,6 +96,10 @@ const least = 0.1;
 /** What is a smaller share is one of superfat, or of scent. */
 const leastShare = 0.1;
 
+/** The list is of one, and one is asked about. */
+const asListed =
+  /\b(?:single (?:batch|lot|one|loaf|recipe)|(?:one|each) (?:batch|lot)|for each|own pot|a year|every (?:winter|spring|summer|autumn|fall|week|month|year|day))\b|\bsingle :/;
+
 /** Figures in a sentence that tells the amounts anew. */
 const ownList = 2;
 
@@ -110,6 +114,7 @@ export function portionUnheard(cut: Cut, back: readonly PutRight[]): string | nu
     ({ text, figures, from, to }) => cues.test(text) || (figures > 0 && isAny(tokens, from, to, isPortion)),
   );
   if (!mayTell.includes(true)) return null;
+  if (sentences.some(({ text }) => asListed.test(text))) return null;
   const weighed = weighedThings(tokens);
   const isRow = (sentence: Sentence): boolean =>
     tokens.slice(sentence.from, sentence.to).some((token, k) => isFat(token) && weighedAt(tokens, sentence.from + k));

@@ -308,6 +308,8 @@ function madeInPart(post: string): Sized | null {
   )
     return null;
   const { part, by: x, verb, times, plan, many, of, how, way, to, size: resize } = said.groups ?? {};
+  // "scaled it by 1.5": maybe before it was told
+  if (to === 'by' && /scaled (?:it|this|that) /i.test(said[0])) return null;
   if (asWritten.test(behind) || asWritten.test(since)) return null;
   if (many && (!together.test(since + sentence) || apart.test(behind))) return null;
   const factor =
