@@ -46,14 +46,14 @@ const done =
 const ownDeed =
   /\b(?:i|we) ?(?:['’](?:ve|d|m))? ?(?:have |had |just |only |then )*(?:put|took|take|used?|made|make|went|weigh\w*|poured|did|do|have|had|stayed|stuck)\b/i;
 /** What stands elsewhere is taken up again. */
-export const takenUp =
+const takenUp =
   /\b(?:(?:the|exactly) same|likewise|ditto|me too|as (?:before|usual|always|(?:the )?last)|(?<!nothing |not )(?:like|as|than|from) (?:hers|his|theirs|last|the last|before|she|he|they)|that recipe|(?:her|his|their) recipe|instead)\b/i;
 
 const asks =
   /\b(?:is|are|was|were|should|shall|would|could|can|do|does|did|will|am|how|what|which|why) (?:it|this|that|these|they|i|we|my|mine|the|much|many|\d)[^.!]*\?/i;
 
 /** It tells of no pot of the writer's, or of an earlier one. */
-export function tellsOfOthers(text: string): boolean {
+function tellsOfOthers(text: string): boolean {
   if (here.test(text) || asks.test(text)) return false;
   const isOthers = byOthers.test(text) || byName.test(text) || theirs.test(text);
   if (isOthers && !done.test(text) && !ownDeed.test(text)) return true;

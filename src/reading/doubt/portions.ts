@@ -122,7 +122,8 @@ export function portionUnheard(cut: Cut, back: readonly PutRight[]): string | nu
   for (const [k, sentence] of sentences.entries()) {
     if (!mayTell[k] || isSmallTalk(tokens, sentence)) continue;
     // the amounts stand behind it: they are those of this size
-    if (!rows.slice(0, k).includes(true) || rows.slice(k).includes(true) || weightsIn(tokens, sentence) >= ownList) continue;
+    if (!rows.slice(0, k).includes(true) || rows.slice(k).includes(true) || weightsIn(tokens, sentence) >= ownList)
+      continue;
     if (back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
     const text = sentence.text.replace(/[@#]/g, (sign, place: number) => {
       const token = tokens[sentence.tokenAt(place)];
