@@ -32,7 +32,7 @@ const atAnotherTime = new RegExp(
     `\\b(?:my|the|our) (?:very )?(?:first|second|usual|normal|old|other) ${batch}`,
     '\\b(?:days|weeks|months|years|ages) ago\\b',
     '\\bin (?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december|(?:19|20)\\d\\d)\\b',
-    '\\b(?:used to|(?:for|in) comparison|before that|back then|usually|normally|when i was|my usual)\\b',
+    '\\b(?:used to|(?:for|in) comparison(?! (?:to|with)\\b)|before that|back then|usually|normally|when i was|my usual)\\b',
     '\\b(?:done|made|did) [^.?!]{0,40}\\bbefore\\b(?! (?:i|we|it|the)\\b)',
     '\\b(?:for|in) the (?:original|old|full) (?:one|recipe|batch|pan|pot|plan)\\b',
   ].join('|'),
