@@ -23,7 +23,7 @@ const byOthers = new RegExp(
 /** "Bo at work says". */
 const byName = new RegExp(`(?<!\\p{L})\\p{Lu}\\p{Ll}+(?: (?:at|from|in) \\p{L}+)? ${habit}(?!\\p{L})`, 'u');
 const theirs =
-  /\b(?:his own|her own|for (?:her|his|their) (?:lot|batch|pot|soap|own)|for (?:hers|theirs)|(?:hers|theirs) (?:is|was|are|has|had|takes)|does (?:hers|his)|for other (?:oils|fats))\b/i;
+  /\b(?:his own|her own|for (?:her|his|their) (?:lot|batch|pot|soap|own)|for (?:hers|theirs)|(?:hers|theirs) (?:is|was|are|has|had|takes)|does (?:hers|his)|for other (?:oils|fats)|(?:used|took|had|did) \d[^.?!]{0,12} for (?:the same|similar|about the same) (?:oils?|fats?|weight|amount|recipe))\b/i;
 
 const batch = '(?:batch|time|run|soap|bar|one|loaf|pot|go|try|attempt|round)';
 const atAnotherTime = new RegExp(
@@ -44,7 +44,7 @@ const here =
 const done =
   /\b(?:poured|tipped|dropped|spill\w*|spilt|emptied|threw|thrown|swapped|replaced|left out|weighed|measured|scales?|display|added|mixed up|put (?:in|another|more|some|my)|in the pot|label|bag|tub|jar)\b/i;
 const ownDeed =
-  /\b(?:i|we) ?(?:['’](?:ve|d|m))? ?(?:have |had |just |only |then )*(?:put|took|take|used?|made|make|went|weigh\w*|poured|did|do|have|had|stayed|stuck)\b/i;
+  /\b(?:i|we) ?(?:['’](?:ve|d|m))? ?(?:have |had |just |only |then )*(?:put|took|take|used?|made|make|went|weigh\w*|poured|did|do|(?:have|had)(?! (?:stayed|stuck|kept)\b))\b/i;
 /** What stands elsewhere is taken up again. */
 const takenUp =
   /\b(?:(?:the|exactly) same|likewise|ditto|me too|as (?:before|usual|always|(?:the )?last)|(?<!nothing |not )(?:like|as|than|from) (?:hers|his|theirs|last|the last|before|she|he|they)|that recipe|(?:her|his|their) recipe|instead)\b/i;
