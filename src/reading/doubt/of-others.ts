@@ -40,7 +40,7 @@ const atAnotherTime = new RegExp(
 );
 /** Of the pot that is asked about, or something done to it. */
 const here =
-  /\b(?:today|tonight|this (?:time|one|batch|morning|week|evening|pot|recipe|soap)|now (?!she|he|they|it)|currently|tomorrow|mine|instead|forgot\w*|in there|target|my (?:pot|lye|batch|soap|oils|fats) (?:is|was|are|has|had)|(?:made|did|doing|making) it again|so (?:i|we) (?:did|do|used?|took|take|put|made|went|added|followed|have)|(?:i|we) (?:then |also |just |only )?(?:followed|copied|changed|added|did the same|want|need|aim)|doubled|halved|tripled|(?:because|since|than|unlike|as in|like) (?:the )?(?:last|previous))\b/i;
+  /\b(?:today|tonight|this (?:time|one|batch|morning|week|evening|pot|recipe|soap)|now (?!she|he|they|it)|currently|tomorrow|mine|instead|forgot\w*|in there|target|my (?:pot|lye|batch|soap|oils|fats) (?:is|was|are|has|had)|(?:made|did|doing|making) it again|so (?:please )?(?:take|use|make|do)|so (?:i|we) (?:did|do|used?|took|take|put|made|went|added|followed|have)|(?:i|we) (?:then |also |just |only )?(?:followed|copied|changed|added|did the same|want|need|aim)|doubled|halved|tripled|(?:because|since|than|unlike|as in|like) (?:the )?(?:last|previous))\b/i;
 const done =
   /\b(?:poured|tipped|dropped|spill\w*|spilt|emptied|threw|thrown|swapped|replaced|left out|weighed|measured|scales?|display|added|mixed up|put (?:in|another|more|some|my)|in the pot|label|bag|tub|jar)\b/i;
 const ownDeed =
@@ -52,9 +52,13 @@ const takenUp =
 const asks =
   /\b(?:is|are|was|were|should|shall|would|could|can|do|does|did|will|am|how|what|which|why) (?:it|this|that|these|they|i|we|my|mine|the|much|many|\d)[^.!]*\?/i;
 
+/** A superfat that somebody says may be the one that is wanted. */
+const share = /%|\bper ?cent\b|\bsuper-?fat/i;
+const weighs = /\d ?(?:k?g|gr|grams?|kilos?|oz|ounces?|lbs?|pounds?)\b/i;
+
 /** It tells of no pot of the writer's, or of an earlier one. */
 function tellsOfOthers(text: string): boolean {
-  if (here.test(text) || asks.test(text)) return false;
+  if (here.test(text) || asks.test(text) || (share.test(text) && !weighs.test(text))) return false;
   const isOthers = byOthers.test(text) || byName.test(text) || theirs.test(text);
   if (isOthers && !done.test(text) && !ownDeed.test(text)) return true;
   return atAnotherTime.test(text) && !done.test(text);
@@ -64,6 +68,13 @@ const sentences = /\n+|(?<=[.!?;…])\s+(?!\p{Ll}\.)/gu;
 const figures = (text: string): readonly string[] => text.match(/\d+(?:[.,]\d+)*/g) ?? [];
 const weights = (text: string): number =>
   (text.match(/\d ?(?:k?g|oz|lbs?|pounds?|ounces?|grams?)?(?!\p{L}|[\d.,:])/giu) ?? []).length;
+const inviting = /\b(?:check|please|pls|plz|whats|compare|look at|judge)\b/i;
+/** "Is he right?", "check both". */
+const ofThem = new RegExp(
+  `\\b(?:${relations.replaceAll(' ', '|')})(?:['’]?s)?\\b|\\b(?:he|she|hers|his|theirs|both|which|difference|either|whose|who['’]?s?|them|ones?|or (?:the|my|mine))\\b`,
+  'i',
+);
+const ofMe = /\b(?:i|we|me|my|mine|us|ours?)\b/i;
 /** More weights than that are a recipe of its own. */
 const mostOfNote = 2;
 const own =
@@ -94,7 +105,10 @@ export function withoutOthers(
   const { text, gone } = cut(post, left);
   // two whole recipes, of which neither is said to be the writer's own
   const most = kept.map(textOf).toSorted((a, b) => weights(b) - weights(a))[0] ?? '';
-  if (left.some((one) => weights(textOf(one)) > mostOfNote) && !own.test(most)) return null;
+  const asked = all.map(textOf).filter((one) => one.includes('?') || inviting.test(one));
+  if (asked.some((one) => ofThem.test(one))) return null;
+  const isRecipe = left.some((one) => weights(textOf(one)) > mostOfNote);
+  if (isRecipe && !(own.test(most) && asked.some((one) => ofMe.test(one)))) return null;
   const rest = read(text);
   if (rest.doubts.length > 0 || rest.fats.length === 0) return null;
   if (rest.alkali.length === 0)

@@ -92,7 +92,8 @@ function* rowsOf(tokens: readonly Token[]): Generator<readonly Claim[]> {
 }
 
 /** "Of lye for this", "for the same oils": behind what they say of it. */
-const isOfSame = (token: Token): boolean => /^(?:for|this|it|these|those|oils?|fats?|same|the|them)$/.test(wordOf(token));
+const isOfSame = (token: Token): boolean =>
+  /^(?:for|this|it|these|those|oils?|fats?|same|the|them)$/.test(wordOf(token));
 
 /** Weights of one thing in one batch are no further apart. */
 const mostApart = 1.6;
