@@ -298,6 +298,12 @@ const made = (): readonly Tale[] => [
       /\bF ,? ?(?:minus|less|but without|except) (?:the |about )?# (?:that |which |of it )?(?:i|we|was|were|went|stayed|cut|left)\b/,
     always: true,
   },
+  // "600 g coconut and 100 g castor, so by his rule I weighed 98 g": of the lye, and not said so
+  {
+    tells:
+      /\bby (?:his|her|my|that|the|this|their) (?:rule|formula|reckoning|method)\b[^.?#]{0,20}\b(?:i|we) (?:weighed|took|put|used|need|measured) (?:out )?[#…](?! (?:of )?(?:the )?[LF])/,
+    always: true,
+  },
   // "one of those is wrong, should say 350": nobody knows which
   {
     tells:
