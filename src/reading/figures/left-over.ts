@@ -3,6 +3,7 @@
 import { signal } from '../words/signal-words.ts';
 import { gives, type Signals } from '../words/signals.ts';
 import {
+  endsDotted,
   isAny,
   isIngredient,
   isMark,
@@ -29,8 +30,8 @@ const isInJar = (tokens: readonly Token[], at: number): boolean => {
 /** "2 kg more sunflower in the cupboard and a fresh 500 g jar of coconut": a sentence about what is in store. */
 function isStored(tokens: readonly Token[], k: number, { at: signs }: Signals): boolean {
   let [from, to] = [k, k];
-  while (k - from < 20 && !isStop(tokens[from - 1])) from--;
-  while (to - k < 20 && !isStop(tokens[to])) to++;
+  while (k - from < 20 && !isStop(tokens[from - 1]) && !endsDotted(tokens[from - 1])) from--;
+  while (to - k < 20 && !isStop(tokens[to]) && !(to > k && endsDotted(tokens[to - 1]))) to++;
   // "150 g milk from the freezer" is what goes in
   const isTaken = (at: number): boolean => [1, 2, 3].some((back) => /^(from|out)$/.test(wordAt(tokens, at - back)));
   for (let at = Math.max(0, from); at < to; at++) {

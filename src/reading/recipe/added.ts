@@ -44,6 +44,18 @@ export function isOfBefore(tokens: readonly Token[], { token: name }: Row): bool
 export const isAlternative = (tokens: readonly Token[], { token: name }: Row): boolean =>
   [1, 2, 3, 4].some((back) => wordAt(tokens, name - back) === 'or' && tokens.slice(name - back, name).some(isMeasured));
 
+/** "The tub now holds 200 g of palm": in store, and none of it said to go in. */
+export function isKept(tokens: readonly Token[], { token: name }: Row): boolean {
+  const { from, to } = sentenceAt(tokens, name, longestLook);
+  const words = tokens.slice(from, to).map(spoken).join(' ');
+  return (
+    /\b(?:tub|jar|bottle|tin|bag|can|cupboard|fridge|freezer|shelf)\b/.test(words) &&
+    !did.test(words) &&
+    holding.test(words)
+  );
+}
+const holding = /\b(?:holds|has|contains|theres|there is|left|remaining|still)\b/;
+
 const vessel = /^(?:bottle|jar|tub|tin|can|pack|packet|bag|block|box|jug|canister|one|first|second|third)$/;
 const longestSource = 6;
 

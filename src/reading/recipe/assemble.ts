@@ -10,7 +10,7 @@ import { rawText } from '../text/scan.ts';
 import { damaged } from '../words/aside.ts';
 import { isAny, sentenceAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
-import { isAdded, isAlternative, isOfBefore, isOther } from './added.ts';
+import { isAdded, isAlternative, isKept, isOfBefore, isOther } from './added.ts';
 import { beyondWhole, loosePurity, readAlkali } from './alkali.ts';
 import { alkaliByMeasure } from './by-measure.ts';
 import { calledAfter } from './called-after.ts';
@@ -113,7 +113,7 @@ function merge(assembly: Assembly, rows: readonly Row[], prose: boolean): ReadAm
         list.every((one) => (one.amount?.dim === 'bare') === (first.amount?.dim === 'bare')) &&
         [...new Set(list.map((one) => one.line))].every((line) => !chatty(assembly, line)) &&
         !isRetold(assembly.source.tokens, list, rows) &&
-        !more.some((one) => isAlternative(assembly.source.tokens, one) || isLess(assembly.source.tokens, one))
+        !more.some((one) => [isAlternative, isLess, isKept].some((isSo) => isSo(assembly.source.tokens, one)))
       ) {
         grams = list.reduce((sum, one) => sum + (one.grams ?? 0), 0);
         assembly.assume('summed', `I added up ${list.map((one) => one.said).join(' and ')} of ${of}.`);

@@ -584,7 +584,7 @@ function applyChange(post: Post, change: Change, k: number): void {
     // "forgot the castor, 40 g": not weighed before, and weighed now
     if (change.gone !== null && !isNone && had.some((one) => one.thing === it?.thing)) return;
     // "no palm, 150 g more olive instead": not said to be put in, it would be passed over as a difference
-    const isMore = / more @/.test(sentence.text) && !more.test(sentence.text);
+    const isMore = (/ more @/.test(sentence.text) && !more.test(sentence.text)) || sharedOut.test(sentence.text);
     const came = isMore ? label : isFatKey(key) ? cameFor(post, k, key) : null;
     if (came) post.unclear ??= came;
     for (const one of had) drop(post, one);
@@ -677,6 +677,9 @@ function cameFor(post: Post, k: number, key: string): string | null {
   }
   return null;
 }
+/** "I left the castor out and split it between the olive and the palm." */
+const sharedOut =
+  /\b(?:(?:the|that) same (?:amount|weight|quantity)|split|spread|shared|divided|distributed|made (?:it |that )?up)\b[^.;]*@/;
 const more = /\b(?:added|add|put|poured|tipped|melted|threw|weighed|went|stirred|mixed|used|took) [^.;]*# more @/;
 const putting =
   /\b(?:in there|in it|went in|goes in|put|took|take|used|use|using|adding|added|instead|place|topped|filled|made up|stood in|stands in|do(?:es)? the job)\b/;
