@@ -103,8 +103,12 @@ const asListed =
 /** Figures in a sentence that tells the amounts anew. */
 const ownList = 2;
 
+/** "Three moulds." */
+const isCount = (token: Token): boolean =>
+  token.t === 'quantity' && token.quantity.dim === 'bare' && token.quantity.value < mostMoulds;
+const mostMoulds = 13;
 const weightsIn = (tokens: readonly Token[], { from, to }: Sentence): number =>
-  tokens.slice(from, to).filter((token) => token.t === 'quantity' && !isPortion(token)).length;
+  tokens.slice(from, to).filter((token) => token.t === 'quantity' && !isPortion(token) && !isCount(token)).length;
 
 /** The words that tell so; null where none do. */
 export function portionUnheard(cut: Cut, back: readonly PutRight[]): string | null {

@@ -304,6 +304,52 @@ const made = (): readonly Tale[] => [
       /\bby (?:his|her|my|that|the|this|their) (?:rule|formula|reckoning|method)\b[^.?#]{0,20}\b(?:i|we) (?:weighed|took|put|used|need|measured) (?:out )?[#…](?! (?:of )?(?:the )?[LF])/,
     always: true,
   },
+  // "last time I took 137 g but that was with palm": of another batch, and the palm is in none of it
+  {
+    tells:
+      /\blast (?:time|batch|year|month|week)\b[^.?#]{0,24}\b[#…] [^.?#]{0,12}\b(?:that|it|this|those) (?:was|were) (?:with|for|of) (?:the )?(?:[FN]\b|[a-z]+ instead)/,
+    always: true,
+  },
+  // "I was going to put 60 g castor in, but did neither"
+  {
+    tells:
+      /\b(?:was|were) (?:going|about|meaning) to (?:put|add|use|have|include|mix)\b[^.?]*[#…][^.?]*\bbut (?:then )?(?:i |we )?(?:did neither|didnt|did not|decided against|never did|havent|in the end (?:i |we )?(?:didnt|left|did))\b/,
+  },
+  // "a brand new 500 g tub, what is left in it is 362 g", and nobody says of what
+  {
+    tells:
+      /\b(?:brand )?(?:new|full|fresh|unopened) [#…] (?:tub|tin|jar|bottle|bag|can|pack|packet|box)\b[^.?]{0,60}\b(?:whats|what (?:is|was)|weighed what) (?:still )?(?:is |was )?left\b/,
+    always: true,
+  },
+  // "the whole thing read 403 g with both in"
+  {
+    tells:
+      /\b(?:read|reads|showed|shows|said|says|weighed) [#…] with (?:both|everything|all of it|it all|the lot|all) in\b/,
+    always: true,
+  },
+  // "25 g of it had stayed behind"
+  {
+    tells:
+      /# of (?:it|that|this|the F) (?:had |has |have |is |was |were )?(?:stayed|remained|stuck|clung|left|sitting|still) (?:behind|back|(?:in|to|on|at) (?:the|my) (?:jug|jar|bowl|pan|cup|pot|sides?|bottom|bottle))\b/,
+    always: true,
+  },
+  // "it's either 121 or 131 g", of lye
+  { tells: /\b(?:L|lye|naoh|koh|caustic)\b[^.?]*\beither [#…]/, always: true, unless: /\?/ },
+  // "I swapped 60 g for castor": of which fat nobody says
+  {
+    tells:
+      /\b(?:swapped|replaced|exchanged|substituted|switched|subbed|traded) (?:out )?(?:about |some )?# (?:of (?:it|that) )?(?:out )?(?:for|with|by) (?:the |some )?[FN]\b/,
+    always: true,
+    beside: /F[^.]*F/,
+    unless: /\?|\b(?:if|would|could|should|next)\b/,
+  },
+  // "by the time I read the scale there was 340 g of it in the pot"
+  {
+    tells:
+      /\b(?:there (?:was|were|is)|theres|read|showed) (?:already |now |about )*# (?:of (?:it|that) )?in (?:the|my) (?:pot|pan|bowl|kettle)\b/,
+    anew: true,
+    always: true,
+  },
   // "one of those is wrong, should say 350": nobody knows which
   {
     tells:

@@ -92,7 +92,7 @@ const keptOf = (what: string): RegExp =>
   );
 /** "Everything except the coconut". */
 const exceptFor =
-  /\b(?:except|but not|apart from|other than|save for|all but)\b(?: for)?(?: the| my)? (?!the\b|my\b|scents?\b|fragrance|perfume|essential|colou?r|mica|clay|that\b|i\b|it\b)[a-z]+/i;
+  /\bexcept that\b[^.!?]*\b(?:stayed|only enough|left|kept|as (?:it|they) (?:was|were)|the same)\b|\b(?:except|but not|apart from|other than|save for|all but)\b(?: for)?(?: the| my)? (?!the\b|my\b|scents?\b|fragrance|perfume|essential|colou?r|mica|clay|that\b|i\b|it\b)[a-z]+/i;
 
 const amount = String.raw`\d\s*(?:k?g|oz|lbs?|pounds?|ounces?|grams?)\b`;
 const leastAmounts = 2;
