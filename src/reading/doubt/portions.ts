@@ -144,7 +144,7 @@ export function portionUnheard(cut: Cut, back: readonly PutRight[]): string | nu
             ? 'B'
             : sign;
     });
-    if (not.test(text)) continue;
+    if (not.test(text.replace(/\bdont (?:have|own|need)\b/g, ''))) continue;
     // "I was making half. I halved the oils …"
     if (/\b(?:was|were) (?:making|doing|mixing)\b/.test(text) && back.length > 0) continue;
     made ??= { size: size.map((one) => new RegExp(one)) };

@@ -307,7 +307,7 @@ const made = (): readonly Tale[] => [
   // "last time I took 137 g but that was with palm": of another batch, and the palm is in none of it
   {
     tells:
-      /\blast (?:time|batch|year|month|week)\b[^.?#]{0,24}\b[#…] [^.?#]{0,12}\b(?:that|it|this|those) (?:was|were) (?:with|for|of) (?:the )?(?:[FN]\b|[a-z]+ instead)/,
+      /\blast (?:time|batch|year|month|week)\b[^.?#]{0,24}[#…] [^.?#]{0,12}\b(?:that|it|this|those) (?:was|were) (?:with|for|of) (?:the )?(?:[FN]\b|[a-z]+ instead)/,
     always: true,
   },
   // "I was going to put 60 g castor in, but did neither"
@@ -330,7 +330,7 @@ const made = (): readonly Tale[] => [
   // "25 g of it had stayed behind"
   {
     tells:
-      /# of (?:it|that|this|the F) (?:had |has |have |is |was |were )?(?:stayed|remained|stuck|clung|left|sitting|still) (?:behind|back|(?:in|to|on|at) (?:the|my) (?:jug|jar|bowl|pan|cup|pot|sides?|bottom|bottle))\b/,
+      /[#…] of (?:it|that|this|the F) (?:had |has |have |is |was |were )?(?:stayed|remained|stuck|clung|left|sitting|still) (?:behind|back|(?:in|to|on|at) (?:the|my) (?:jug|jar|bowl|pan|cup|pot|sides?|bottom|bottle))\b/,
     always: true,
   },
   // "it's either 121 or 131 g", of lye

@@ -100,6 +100,12 @@ const noneOfIt: readonly RegExp[] = [
 ].map((pattern) => new RegExp(pattern, 'd'));
 const itOut = new RegExp(`\\b${taking} (?:it|that|them|that one|this) (?:all |right |back )?out${end}`);
 
+/** The token of the "it" that a sentence takes out. */
+export function itOutIn(sentence: Sentence): number | null {
+  const at = itOut.exec(sentence.text)?.index;
+  return at === undefined ? null : sentence.tokenAt(at);
+}
+
 const doing =
   '(?:i |we |its |it |now |this time |just |have )*(?:use|used|take|took|put in|put|grabbed|got|its|it is|it was|was|is|went with|went for) ';
 const forIt = '(?= [^#@.]{0,12}\\b(?:in its place|in place of it|instead|for it)\\b(?! of))';

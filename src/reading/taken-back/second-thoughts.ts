@@ -12,7 +12,7 @@ import type { Quantity } from '../words/quantities.ts';
 import { ofWord, signal } from '../words/signal-words.ts';
 import { gives, givesAt, type Signals } from '../words/signals.ts';
 import type { Token } from '../words/tokens.ts';
-import { type Change, changesIn, fillingIn } from './changes.ts';
+import { type Change, changesIn, fillingIn, itOutIn } from './changes.ts';
 import { forItsPlace } from './for-its-place.ts';
 import { type Times, timesIn } from './made-size.ts';
 import { asking, dropSaidAgain, settleTellings } from './other-batches.ts';
@@ -247,8 +247,10 @@ function thingAt(post: Post, token: number): { readonly thing: Thing; readonly k
 
 /** What "it" is that is taken out: the last thing weighed in its sentence. */
 function spokenOf(post: Post, sentence: Sentence): Said | undefined {
+  // "310 g water, but I left that out and used 310 g of beer"
+  const to = itOutIn(sentence) ?? sentence.to;
   const last = post.said.findLast(
-    (one) => one.amount.from < sentence.to && /^(?:fat|liquid|additive|scent) /.test(one.key),
+    (one) => Math.max(one.amount.from, one.thing.from) < to && /^(?:fat|liquid|additive|scent|water)\b/.test(one.key),
   );
   // "castor 60 g (left out)"
   return last && (within(last, sentence) || sentence.from - Math.max(last.amount.to, last.thing.to) <= 1)
