@@ -1,4816 +1,4825 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-3
- ab:-12
+export const weights = ` a:-2
+ ab:-11
  aber:2
- abgekriegt:14
+ abgekriegt:12
  abgewischt:10
- about:5
- above:4
+ about:7
+ above:6
+ abroad:-2
  abt:-10
- abuela:-6
+ abuela:-8
  accelerat:-4
  accident:14
- accidental:7
+ accidental:10
  accord:-7
- account:-5
- aceit:-2
- acid:2
- activat:-5
- actual:-7
- add:-10
+ account:-6
+ aceit:-1
+ aceite:-1
+ acid:1
+ acros:-1
+ acrylic:-2
+ activat:-4
+ actual:-6
+ add:-12
  added:-5
- additiv:-2
- adds:-7
+ additiv:-1
+ adds:-6
  admit:-1
- adult:-5
+ adult:-4
  advance:-6
- advent:-3
+ advent:-4
  advice:-6
- advise:-1
- afraid:-11
- after:9
- afternoon:4
- afterward:-12
- again:-12
- against:-7
- age:-8
- ages:-6
- ago:12
- agre:-3
- agree:-11
- ahead:-9
+ advise:-2
+ afraid:-12
+ after:11
+ afternoon:3
+ afterward:-10
+ again:-16
+ against:-6
+ age:-10
+ ages:-9
+ ago:9
+ agre:-2
+ agree:-8
+ ahead:-8
  ahora:10
  ai:12
- aid:11
- aim:-1
+ aid:9
+ aim:-2
  aimed:-1
- air:-13
- aisle:-2
- al:4
+ air:-12
+ aisle:-4
+ al:3
  alarm:-7
- alcohol:2
- alike:-3
- alkali:-14
+ alcohol:3
+ alike:-5
+ alkali:-13
  alkanet:-8
  all:-4
- allergen:-3
- allergic:-5
- allergy:-5
+ allergic:-3
+ allergy:-7
  alles:-10
- allotment:-2
- allow:-7
- almond:-6
- almost:-10
- aloe:-9
- alone:-5
- along:7
- aloud:-3
+ allotment:-3
+ allow:-8
+ almond:-7
+ almost:-11
+ aloe:-10
+ alone:-3
+ along:6
+ aloud:-4
  already:-5
- alright:-14
- also:3
- alter:-6
- although:-4
- altogether:-9
+ alright:-17
+ also:1
+ alter:-7
+ although:-3
+ altogether:-12
  alu:-13
- aluminium:-16
- alway:-6
+ aluminium:-15
+ alway:-9
  am:-1
- amber:-9
- american:-4
- ammonia:-2
+ amber:-11
+ american:-5
+ ammonia:1
  among:6
- amount:-12
- ampolla:10
- an:-6
- and:2
+ amount:-14
+ ampolla:9
+ an:-7
+ and:4
  animal:-5
  ankle:14
- annatto:-1
- anos:-9
- another:-10
+ annatto:-3
+ anos:-8
+ another:-12
+ anruhren:1
  ans:2
- answer:-10
+ answer:-11
  antes:-9
- any:-10
- anybody:-1
- anyhow:-6
- anymore:-7
- anyone:-9
- anyth:-6
- anyway:-1
+ any:-6
+ anybody:-4
+ anyhow:-5
+ anymore:-6
+ anyone:-8
+ anyth:-5
  anywhere:-11
- apart:-4
- apiece:-3
- app:-10
- appl:-6
- apple:-6
- applesauce:-7
+ apart:-5
+ apiece:-5
+ app:-13
+ apparent:-4
+ appl:-5
+ apple:-2
+ applesauce:-10
+ appointment:-1
  apprentice:-2
  approx:-4
  apres:1
- apricot:-5
- april:-5
- apron:-14
+ apricot:-7
+ april:-3
+ apron:-15
  aqua:-10
- arde:8
- are:6
- arent:-7
- argan:-5
- arithmetic:-7
+ arde:9
+ are:5
+ arent:-4
+ argan:-8
+ argu:-4
+ argument:-1
+ arithmetic:-6
  arm:-6
- arms:-14
- around:8
+ armpit:-2
+ arms:-9
+ around:7
  arriv:-4
- as:-8
- ash:-5
- ashes:-11
- aside:-3
- ask:-4
+ as:-11
+ ash:-8
+ ashes:-9
+ aside:-2
+ ask:-5
  asked:-10
  asks:5
- asleep:-2
+ asleep:-1
  assume:8
- asthma:7
- at:-6
+ asthma:6
+ at:-5
  ate:-1
- attach:-4
- attempt:-4
+ attach:-3
+ attempt:-5
  attic:-6
- atznatron:9
- au:-5
- auf:-13
- auge:5
- augen:-9
- august:-8
- aunt:-14
- aus:-1
+ atznatron:11
+ au:-4
+ auf:-14
+ auge:6
+ augen:-8
+ august:-10
+ aunt:-15
+ aunts:-1
+ aus:1
  author:-1
- autumn:-8
- aux:-4
- avale:7
- avec:8
- avocado:-12
- avoid:-15
+ autumn:-7
+ aux:-2
+ avale:8
+ avant:1
+ avec:4
+ avocado:-11
+ avoid:-13
  awake:-3
- away:-2
+ away:1
  awful:8
  b4:-1
  b:-10
- babassu:-7
- babi:-3
+ babassu:-10
+ babi:-2
  baby:-1
- babys:1
- back:-3
- background:-7
- backside:6
+ babys:3
+ back:-4
+ background:-6
+ backside:9
  backward:-6
- bacon:-9
+ bacon:-8
  bad:-1
  badly:3
  bag:-2
  bags:-11
- bain:-3
- bak:-3
- balanc:2
- balance:-6
- balcony:-13
- bald:-4
- ball:7
- balls:9
- balm:-18
- band:-2
- bang:7
- bar:-9
+ bain:-4
+ bak:-5
+ balance:-5
+ balcony:-12
+ bald:-5
+ ball:6
+ balls:8
+ balm:-17
+ band:-1
+ bang:8
+ bar:-10
  barber:-4
  bare:3
  barefoot:11
  bark:8
- barn:-7
+ barn:-6
  barrel:-1
- bars:-9
+ bars:-11
  base:-6
- basic:-1
  basil:-4
- basin:4
- basket:-5
+ basin:3
+ basket:-4
+ bastille:1
  batch:-3
- bath:-11
+ bath:-9
  bathroom:7
- batter:-5
+ batter:-6
  batteri:-7
- battery:-8
- bay:-5
- bazaar:-2
- bc:5
- be:-3
- bea:-8
+ battery:-10
+ bay:-3
+ bazaar:-1
+ bc:1
+ be:-1
+ bea:-10
  bead:4
  beads:7
- beagle:3
- beak:6
+ beagle:5
+ beak:5
  beaker:-2
- bear:-6
+ bear:-7
  beard:-6
- beat:-3
+ beat:-4
  beautiful:-6
- bebe:7
- because:-3
- become:-8
- bed:-9
- bedroom:-2
- bedtime:-3
- beef:-1
- beekeeper:-4
+ bebe:9
+ became:1
+ because:-2
+ becom:-2
+ become:-10
+ bed:-8
+ bedroom:-3
+ bedtime:-6
+ beech:-2
+ beef:-2
+ beekeeper:-5
  been:15
- beer:-11
- bees:-8
- beeswax:-12
+ beer:-13
+ bees:-7
+ beeswax:-9
  before:-3
- beforehand:-6
- began:5
- begin:-8
- beginn:2
- beginner:-9
- begun:-10
- behav:-3
- behind:3
- bei:-6
+ beforehand:-5
+ began:6
+ begin:-5
+ beginn:4
+ beginner:-11
+ begun:-7
+ behav:-2
+ behind:1
+ bei:-3
  beige:-6
- beim:6
- being:-1
- bekommen:17
- believ:13
+ beim:5
+ bekommen:16
+ believ:11
  believe:-9
  bell:-1
- belly:14
+ belly:16
  belong:-9
  below:-8
- ben:4
- bench:2
- bend:-5
- bent:9
- bentonite:-1
- bergamot:-3
+ ben:6
+ bench:1
+ bend:-3
+ bent:7
+ bentonite:-2
+ bergamot:-4
  besid:-1
- beside:-4
- best:-7
- bet:-8
- better:-4
- between:5
- bevel:-5
- bien:13
- big:-3
- bigger:-5
+ beside:-7
+ best:-8
+ bet:-7
+ better:-8
+ between:3
+ bevel:-7
+ bien:11
+ big:-7
+ bigger:-7
  bill:2
- bin:-1
- binn:-9
- bins:-4
+ bin:-2
+ binn:-6
+ bins:-3
  birch:-12
- bird:8
- birds:-3
- birthday:-12
- bis:-5
+ bird:7
+ birds:-2
+ birthday:-13
+ bis:-4
  bit:-1
- bite:4
+ bite:3
  bites:-2
- bits:6
+ bits:5
  bitten:6
  black:-19
- blame:-2
- blanc:11
- blanca:-4
- blanco:-3
- blanket:-14
- bleach:2
- bleed:4
- blend:-1
- blender:-5
- bless:-9
- blew:8
- blind:10
+ blame:-4
+ blanc:9
+ blanca:-5
+ blanco:-2
+ blanket:-15
+ bleach:1
+ bleed:2
+ blend:-3
+ blender:-7
+ bless:-8
+ blew:6
+ blind:7
  blink:10
  blister:10
- blob:4
- block:-12
- blog:-8
- blood:8
- bloodshot:-4
- blouse:9
- blue:-5
- blurry:10
- board:3
- boat:-10
- body:-9
- boil:3
+ block:-10
+ blog:-10
+ blood:11
+ bloodshot:-2
+ blouse:10
+ blue:-10
+ blurry:7
+ boat:-11
+ body:-6
+ boil:2
  boiler:-10
- boils:8
+ boils:9
  bol:-7
  bone:7
- bonjour:-3
- book:-12
- booklet:-4
- books:-10
- boot:1
+ book:-14
+ booklet:-6
+ books:-8
  boots:-9
- bor:2
- borax:-7
- bord:-4
- bored:9
- born:-3
- borrow:-12
- boss:4
- both:3
- bother:5
- bottl:-9
- bottle:2
- bottom:-14
- bouche:15
- bought:-13
+ bor:-1
+ borax:-6
+ bord:-3
+ bored:8
+ born:-5
+ borrow:-9
+ boss:5
+ both:2
+ bother:4
+ bottl:-8
+ bottom:-13
+ bouche:13
+ bought:-14
  bounc:9
- bout:13
+ bout:11
  bowl:11
- bowls:9
- box:-10
- boxes:-12
- boy:7
+ bowls:5
+ box:-13
+ boxes:-11
+ boy:8
  boyfriend:3
- boys:-1
+ boys:-2
  bra:8
- bran:-15
+ bran:-12
  brand:-6
- bras:8
+ bras:12
  brass:-1
- brave:-1
- brazo:12
- bread:-5
- break:-5
- breakfast:3
- breastbone:7
- breath:11
- breathe:13
- brennt:1
- brick:-13
- bride:-2
- bright:-3
- brilliant:-9
- brim:-1
+ brave:-7
+ brazo:14
+ break:-2
+ breakfast:4
+ breastbone:11
+ breath:14
+ breathe:14
+ brennt:2
+ brick:-14
+ bride:-1
+ brilliant:-10
+ brim:-2
  bring:1
- brittle:-8
+ brittle:-7
  broke:-3
- broom:8
- brother:-3
- brought:3
- brown:9
+ broom:9
+ brother:-2
+ brought:2
+ brown:11
  brule:-8
- brulure:11
+ brulure:12
  brush:-8
- btw:1
+ btw:-1
  bu:7
- bubb:-5
+ bubb:-3
+ bubbl:-4
  bubble:10
  bucket:4
- bucks:-3
+ bucks:-4
  bud:1
  budget:-3
- build:-6
+ build:-5
  built:-9
- bulk:-1
- bumps:7
+ bulk:-2
+ bumps:6
  burbuja:-4
- burn:5
- burnin:10
+ burn:6
+ burnin:6
  burns:4
- burnt:-7
- burp:9
- burst:7
- bus:-7
- busines:-7
- busy:8
- but:-3
- butcher:-8
+ burnt:-5
+ burp:11
+ burst:4
+ bus:-6
+ busines:-5
+ busy:6
+ but:-6
+ butcher:-9
  buter:-1
- butt:3
- butter:-8
- button:-5
+ butt:4
+ butter:-9
+ buttermilk:-1
+ button:-8
  buy:-16
  by:-7
  c0conut:-1
- c:-16
- ca:-1
- cabbage:-7
- cacao:-2
- cage:4
- cake:-4
- cakes:-4
- calc:-3
+ c:-20
+ ca:-3
+ cabbage:-8
+ cacao:-1
+ cage:6
+ cake:-3
+ cakes:-6
+ calc:-1
  calculat:-3
- calculate:-8
- calculation:-1
- calculator:-13
- calendar:-4
- calendula:-11
+ calculate:-9
+ calculation:-2
+ calculator:-15
+ calendar:-3
+ calendula:-12
  caliente:11
- call:-5
+ call:-4
  calls:-2
+ calm:2
  calms:-5
- came:-4
+ came:-5
  camellia:-1
- camera:2
- camp:-6
- can:-15
- candl:3
- candle:-6
+ camp:-8
+ can:-10
+ candl:-2
+ candle:-8
  canister:-6
- cannot:-3
+ cannot:-5
  canola:-9
  cans:-5
- cant:8
- cap:7
- car:-2
- cara:-3
+ cant:7
+ cap:6
+ car:1
+ cara:-1
  caramel:-6
- caravan:-2
  card:-21
  cardboard:2
- cards:-3
- care:-7
+ cards:-6
+ care:-6
  careful:-13
  caretaker:-8
- carpet:-5
- carri:-3
- carrot:-7
- carry:-4
- carton:-1
- case:-4
+ carpet:-6
+ carri:-2
+ carrot:-2
+ carry:-5
+ carton:5
+ case:-3
+ cases:-2
  cast:-6
  caster:-4
- castile:-6
- castor:-20
- cat:-2
- catch:-1
+ castile:-7
+ castor:-15
+ cat:-1
+ catch:-3
  cats:-3
- caught:-1
- cauldron:-9
- cause:7
- caustic:11
- caustica:10
- caustique:9
+ cattle:-1
+ caught:-3
+ cauldron:-8
+ cause:9
+ caustic:10
+ caustica:14
+ caustique:14
  caviti:-7
- cavity:-1
+ cavity:-2
  cayo:1
- cedar:1
- cedarwood:-2
- celebrate:-3
- cellar:-10
- cent:-4
- centre:-9
- cents:-2
- certain:-8
- chair:-5
- chalk:-9
- challenge:-3
+ cedar:3
+ cedarwood:-1
+ ceil:3
+ celebrate:-2
+ cell:-1
+ cellar:-8
+ cent:-3
+ centre:-11
+ cents:-1
+ certain:-6
+ certifi:-1
+ chair:-7
+ chalk:-12
+ challenge:-1
  chamomile:-7
- chang:-4
- change:4
- chap:-4
+ chang:-6
+ change:3
+ channel:-1
+ chap:-7
  charcoal:-10
- charg:-3
- charge:-6
- charity:-1
+ charg:-4
+ charge:-5
  chart:-6
- chat:6
- cheap:-11
- cheaper:-9
+ chat:7
+ cheap:-12
+ cheaper:-10
  check:-11
- checklist:-1
- cheek:13
- cheer:-7
- cheese:4
- chemical:11
- chemist:-3
- chemistry:-12
- chest:18
- chew:-1
- chicken:8
- chien:4
- child:6
+ checklist:-4
+ cheek:15
+ cheer:-8
+ cheese:6
+ chemical:10
+ chemist:-4
+ chemistry:-13
+ chest:13
+ chicken:6
+ chien:5
+ child:3
  children:-11
- chill:-4
+ chill:-7
  chimney:-3
+ chin:3
  chip:-1
- chipp:-5
- chips:-6
+ chipp:-4
+ chips:-8
  chocolat:-7
- chocolate:-5
- choice:-2
- choir:-6
+ chocolate:-4
+ choice:-3
+ choir:-7
  chok:-9
- chose:-9
- christen:-1
+ chose:-11
  christma:-11
- chuck:-7
- chunk:8
- church:-7
+ chuck:-5
+ chunk:11
+ church:-6
  cinnamon:1
- circle:-2
- citrate:-4
- citric:-1
- citronella:-11
- citru:-7
- claim:-13
+ circle:-3
+ citrate:-6
+ citric:-2
+ citronella:-8
+ citru:-10
+ claim:-12
  clarity:-3
- clary:-1
- class:-5
- clay:-10
+ class:-8
+ clay:-12
  clean:-8
- cleaner:6
- clear:-5
- clever:5
- client:-11
- climb:-1
- cling:4
+ cleaner:3
+ clear:5
+ clever:4
+ client:-12
+ climb:1
+ cling:2
+ clinic:-1
+ clipp:-1
  clock:-8
- clockwork:-3
+ clockwork:-4
  clos:7
- close:5
- cloth:-6
- cloud:8
- cloudy:-12
- clove:9
- club:-2
- clump:-6
+ close:6
+ cloth:-8
+ cloud:11
+ cloudy:-13
+ clove:10
+ club:-1
+ clump:-7
  clumpy:-8
- cm:-11
- co:-13
- coarse:-7
- coast:-3
- coat:-7
+ cm:-10
+ co:-15
+ coarse:-9
+ coast:-5
+ coat:-10
  coats:-1
- cocanut:-8
- cocnut:-4
- coco:-19
- cocoa:-5
+ cocanut:-6
+ cocnut:-6
+ coco:-20
+ cocoa:-3
  cocoanut:-5
- coconut:-3
- cocos:-1
- cocunut:-2
+ coconut:-2
+ cocunut:-1
+ code:-2
  coffee:-1
  coin:11
- coins:-1
- cold:-17
- collar:10
- collarbone:8
- colleagu:-1
- colleague:2
- collect:2
- colloidal:-5
- color:-7
- colour:-20
+ coins:-2
+ cold:-18
+ collar:7
+ collarbone:7
+ colleague:1
+ collect:-1
+ colloidal:-4
+ color:-5
+ colour:-17
  column:-8
- com:3
- comb:9
- combien:-14
+ com:4
+ comb:8
+ combien:-10
  combin:-2
- combine:-10
- come:-1
- comes:-7
+ combine:-12
+ come:1
+ comes:-8
  comma:1
- comment:-17
- compar:-2
- compare:-5
- comparison:-1
- complain:-4
- complaint:-1
+ comment:-18
+ compar:-3
+ compare:-3
+ complain:-6
+ complaint:-2
+ complete:-2
  computer:-2
  con:7
- conc:-8
- concentration:-16
+ conc:-7
+ concentration:-14
  concrete:-8
- confession:-8
- confetti:-2
+ confession:-7
  confirm:-9
- confit:-2
- contact:5
+ confit:-4
+ contact:4
  container:1
  content:4
- convert:-3
- cook:-10
- cookbook:-8
- cooker:-2
- cookie:-2
+ conversion:-1
+ convert:-4
+ cook:-5
+ cookbook:-7
+ cooker:-5
+ cookie:-3
  cooks:-6
  cool:-14
  cooler:-9
- cools:-7
- copi:-10
- copper:-4
- copy:-10
- corn:-1
+ cools:-6
+ copi:-9
+ copper:-5
+ copy:-9
  corner:-2
- correct:-19
- correction:-8
+ correct:-17
+ correction:-7
  cos:-2
- cost:-7
- costic:-3
- costs:-13
- cottage:-9
- cotton:-6
- cough:9
- could:6
- couldnt:-8
- coule:17
- couleur:7
- council:-2
- count:-14
- counter:-2
- county:-8
- coup:1
- couple:-10
- courage:-4
- course:-8
- cousin:-12
- cover:-1
- cow:-8
+ cost:-4
+ costic:-4
+ costs:-12
+ cottage:-8
+ cotton:-5
+ cough:8
+ could:7
+ couldnt:-12
+ coule:15
+ couleur:5
+ council:-1
+ count:-15
+ counter:-3
+ county:-7
+ couple:-5
+ courage:-2
+ course:-10
+ cousin:-11
+ cover:-3
+ cow:-6
  cp:-5
- cpop:-6
- crack:-7
+ cpop:-8
+ crack:-3
  craft:-3
  crater:10
  crawl:-1
  crayon:-8
- crazy:7
+ crazy:8
  cream:-5
  creamy:-7
- cried:-8
- crisp:-1
- crockpot:-2
+ cried:-5
+ crisp:-3
+ crock:-2
+ crockpot:-1
  cross:-3
- crudo:9
- crumb:-3
- crumbl:-1
+ crudo:10
+ crumb:-4
+ crumbl:-2
  crumble:-5
+ crush:-2
  crust:-1
- cry:7
- crystal:-2
- csv:-5
+ cry:6
+ crystal:-1
+ csv:-4
  cuanta:-15
- cube:5
- cubes:-6
- cucumber:-8
- cuff:6
- cup:2
- cupboard:-8
+ cube:6
+ cubes:-7
+ cucumber:-7
+ cuff:9
+ cup:1
+ cupboard:-5
  cupcake:-1
- cupful:-7
- cups:-16
+ cupful:-6
+ cups:-18
  cur:-11
- cure:-14
- cured:7
- cures:-6
- curiou:-6
- curl:7
+ cure:-10
+ cured:4
+ cures:-7
+ curiou:-5
+ curl:6
  current:-2
- curry:-4
- curtain:-1
+ curry:-5
  cushion:-3
- custard:-7
- customer:-5
- cut:1
- cuts:7
- cutt:-11
- cutter:-6
- d:-7
- da:-7
- dabb:10
- dad:5
- dag:-15
+ custard:-12
+ customer:-6
+ cut:-1
+ cute:-1
+ cuts:5
+ cutt:-12
+ cutter:-7
+ d:-12
+ da:-8
+ dabb:11
+ dad:7
+ daft:-4
+ dag:-17
  dairy:-3
- damit:-9
- damp:-3
- dangerou:-11
- dans:13
- dare:-5
- dared:-6
- darf:5
+ damit:-8
+ damp:-2
+ dangerou:-8
+ dans:11
+ dare:-4
+ dared:-5
+ darf:1
+ dark:2
  darker:-5
- darn:4
+ darn:2
  das:-4
  data:-3
- date:-11
- dates:-5
- daughter:-1
- day:-4
+ date:-12
+ dated:-5
+ dates:-7
+ daughter:-3
+ day:-3
  daylight:3
- days:-4
+ days:-6
  de:-1
- dead:-4
- deal:6
- dear:-7
- decant:8
- december:-2
- decent:-9
- decid:-6
+ dead:-8
+ deal:4
+ dear:-5
+ decant:6
+ decent:-8
+ decid:-8
  decide:-2
- decimal:-7
- dedo:13
- deep:8
- deer:-2
+ decimal:-8
+ dedo:14
+ deep:9
+ deer:-1
  deg:-1
- degre:-1
- deionis:-6
- deja:-5
- del:11
- delight:-1
+ degre:-7
+ degree:-1
+ deionis:-4
+ deja:1
+ del:10
+ delivery:-1
  dem:5
- dementia:1
  demineralis:-5
- demo:-2
- demonstration:-5
- den:2
- dense:-5
- dent:3
+ demonstration:-4
+ den:1
+ dense:-6
+ dent:2
  dentist:-5
- dentro:7
- depend:-3
- depui:10
- der:-7
- derramo:-7
- des:6
- desde:15
- despu:19
- dessu:2
- destill:-4
+ dentro:6
+ depend:-2
+ depui:11
+ der:-5
+ derramo:-8
+ des:5
+ desde:16
+ despu:17
+ dessu:1
+ destill:-3
  detail:-9
  deviation:-2
- di:6
- diary:-5
+ di:4
+ diary:-6
  dias:6
- dice:7
+ dice:11
  dictat:-5
  did:-7
  didnt:3
  die:3
- died:-14
+ died:-10
  differ:-1
- difference:-8
- different:-6
+ difference:-9
+ different:-7
  diffuser:2
- digit:-5
+ digit:-3
  digital:-7
- dilut:-6
- dilute:-8
- dilution:-4
- dinner:-4
- dinosaur:-6
- dipp:5
- direction:-7
+ dilut:-4
+ dilute:-9
+ dilution:-5
+ dinner:-3
+ dinosaur:-4
+ dioxide:-1
+ dipp:7
+ direction:-6
  dirty:-8
- disaster:-6
- discount:-14
- dish:-14
- dishwasher:-12
- dispenser:-7
+ disaster:-7
+ discount:-15
+ dish:-12
+ dishwasher:-11
+ dispenser:-8
  display:-3
- dissolv:-6
- dissolve:-13
+ dissolv:-8
+ dissolve:-10
  dist:-3
- distill:-11
+ distill:-10
  disturb:-4
- divid:-6
+ divid:-7
  divider:-6
- dizzy:16
- dkg:-9
- doctor:3
- does:-8
- doesnt:-5
- dog:-3
- dogs:-12
- doing:-6
+ dizzy:15
+ dkg:-10
+ do:1
+ doctor:2
+ does:-6
+ doesnt:-3
+ dog:-2
+ dogs:-10
+ doigt:-1
+ doing:-10
  donat:-1
- done:-10
- dont:-5
- door:-5
- doors:-7
- doorway:-4
- dos:14
- dot:2
- dots:10
- doubl:-8
- double:-12
- doubt:-10
- dough:4
- doux:-6
- down:1
- downstair:-3
- dozen:-4
- draft:-8
- drag:-5
- dragg:-2
+ done:-7
+ dont:-4
+ door:-8
+ doors:-5
+ doorway:-5
+ dos:13
+ dot:1
+ dots:9
+ doubl:-6
+ double:-13
+ doubt:-9
+ dough:6
+ doux:-3
+ down:4
+ downstair:-2
+ dozen:-7
+ draft:-9
+ drag:-6
  dragon:-8
- drain:-5
- drainpipe:-6
- drama:-9
- drank:6
- drauf:3
- draught:-1
- draw:-4
- drawer:-11
- drawn:-1
- draws:-3
- dream:1
+ drain:-1
+ drainpipe:-7
+ drama:-7
+ drank:7
+ draught:-2
+ draw:-2
+ drawer:-9
+ draws:-2
+ dream:-1
  drei:13
- dress:-9
+ dress:-6
  drew:-9
- dribbl:1
- dried:-6
- dries:-3
+ dribbl:4
+ dried:-7
+ dries:-4
  drill:-4
  drin:2
  drink:3
- drip:7
- dripp:-1
+ drip:6
  drips:8
+ driv:-2
  drive:-4
- drizzle:-5
- drool:9
- drop:7
- droplet:4
- dropp:6
- drops:-10
- drove:-2
- drum:-6
+ drizzle:-6
+ drool:7
+ drop:5
+ droplet:2
+ dropp:5
+ drops:-8
+ drove:2
+ drum:-9
  drunk:4
- dry:-11
- dryer:-1
- dual:-3
- duck:-11
+ dry:-12
+ du:3
+ dual:-4
+ duck:-12
+ ducks:1
  due:-6
- duele:7
- duft:-3
- dug:9
- dull:-1
- dump:-3
- dunk:9
- dur:-8
- durch:1
- dust:1
- dusty:-8
- dye:-4
- e:-1
+ duele:9
+ duft:-2
+ dug:11
+ dull:-2
+ dump:-6
+ dunk:11
+ dur:-9
+ durch:2
+ dust:3
+ dusty:-10
+ dye:-5
+ e:-2
  each:-11
- ear:2
- earlier:-8
- early:-1
- ears:-6
- easier:-11
- easter:-9
- easy:-6
- eat:9
+ ear:4
+ earlier:-7
+ early:-3
+ ears:-7
+ easier:-7
+ easter:-7
+ easy:-9
+ eat:8
  eaten:5
- eats:-13
- eau:4
+ eats:-12
+ eau:2
  eczema:-16
- edge:7
- edges:-4
- egg:-7
- eight:-1
- eighti:-7
- eighty:-3
- eine:6
- einen:-6
- eingeatmet:12
- either:-9
- el:6
- elbow:-7
+ edge:9
+ edges:-9
+ edit:2
+ edition:-1
+ eggs:-1
+ eighti:-8
+ eighty:-1
+ ein:2
+ eine:4
+ einen:-7
+ eingeatmet:11
+ either:-8
+ el:7
+ elbow:-5
  eldest:1
- electric:-4
- eleven:3
- elle:2
- else:-9
- embarrass:-1
- emergency:15
+ electric:-5
+ eleven:5
+ else:-11
+ emergency:12
  empti:-5
- empty:-5
- emu:-11
+ emu:-7
+ emulsion:-2
  en:-2
  enamel:-10
- encima:15
- end:-11
- ended:-9
+ encima:14
+ end:-8
+ ended:-13
  ends:1
- enfant:-9
- english:-7
- enjoy:-1
- enough:-19
- entire:-7
- entry:-6
- envelope:-10
+ enfant:-8
+ english:-4
+ enough:-20
+ entire:-6
+ entry:-8
+ envelope:-8
  eo:-4
- equal:-8
- er:-7
+ equal:-7
+ er:-5
  error:3
- erst:17
+ erst:14
  erupt:14
- es:-11
- espresso:-2
+ es:-9
+ espresso:-3
  essential:-10
- essig:-3
- est:4
- esta:-7
- et:4
- ethanol:-4
- eucalyptu:7
- eur:-1
+ essig:-2
+ est:5
+ esta:-8
+ et:6
+ ethanol:-3
+ eucalyptu:3
+ euro:-1
  euros:-5
- even:-5
- evening:-9
- ever:-9
+ even:-2
+ evening:-11
+ event:-1
+ ever:-7
  every:-18
- everybody:-11
- everyday:-4
- everyone:-2
- everyth:-8
- everywhere:-7
+ everybody:-14
+ everyday:-2
+ everyone:-5
+ everyth:-7
+ everywhere:-9
  evoo:-2
- ewes:-1
- exact:-9
- exam:-2
+ ewes:-2
+ exact:-11
  excel:-1
  except:-5
- exces:-12
+ exces:-11
  excuse:-3
- exercise:-1
- expert:-2
- explain:-14
- explod:11
- export:-10
- extra:-11
- extract:-8
- extractor:-2
+ expect:2
+ expert:-1
+ explain:-13
+ explod:13
+ export:-12
+ extra:-10
+ extract:-6
+ extractor:-1
  eye:16
- eyeball:-10
- eyebrow:3
- eyelid:12
+ eyeball:-13
+ eyebrow:5
+ eyelid:15
  eyes:1
  eyewash:-7
- f:-13
+ f:-10
  face:-6
- faceful:15
- faces:-2
- facial:-2
+ faceful:13
+ faces:-1
+ facial:-1
  fact:-1
- fade:-8
- faded:-4
- fail:-12
- failur:-6
- faint:-1
- fait:14
- fall:-4
+ fade:-7
+ faded:-2
+ fades:-1
+ fail:-14
+ failur:-8
+ faint:-2
+ fair:-3
+ faire:1
+ fait:19
+ fall:-2
+ fallen:-1
  falls:-4
- false:-12
- fami:-9
- fan:-8
- fancy:-5
- far:-6
- farm:-9
+ false:-10
+ fami:-13
+ fan:-9
+ fancy:-6
+ far:-9
+ farm:-8
  farmer:-5
- fast:3
- faster:-6
- fat:-21
- father:-3
+ fashion:-1
+ fast:4
+ faster:-5
+ fat:-22
+ father:-5
  fats:-14
- fatty:-1
- fault:-8
- faut:-11
+ fault:-7
+ faut:-12
  favour:-5
- favourite:-7
+ favourite:-6
  fear:-5
- feb:-4
- february:-3
- fed:-9
- fee:-2
+ feather:-7
+ feb:-3
+ february:-8
+ fed:-12
+ fee:-3
  feed:5
  feedback:-1
  feel:8
- feet:-5
- fell:5
+ feels:1
+ feet:-2
+ fell:6
  fellow:-3
- felt:2
- fetch:-2
+ felt:4
+ fence:-2
+ fetch:-4
  fete:-1
- few:-6
+ few:-8
  field:-2
- fifteen:-10
- fifth:-7
+ fifteen:-9
+ fifth:-9
  fifty:-5
- fig:-4
+ fig:-5
  fight:-7
- figur:-9
- figure:-19
- file:-11
+ figur:-10
+ figure:-20
+ file:-10
  fill:-5
- fille:12
+ fille:13
  fills:-6
  film:-7
- fils:11
- filter:-9
+ fils:14
+ filter:-10
  fin:-6
- final:-11
- find:-8
- finds:-7
- fine:-12
- finer:-2
- finger:8
- fingernail:10
- fingertip:12
+ final:-10
+ find:-7
+ finds:-4
+ fine:-11
+ finer:-5
+ finger:11
+ fingernail:9
+ fingertip:15
  finish:-1
- finland:-3
+ finland:-4
  fir:-1
- fire:7
- firm:-12
- first:-1
- fish:2
- fit:-2
- fits:-13
- five:-2
+ fire:9
+ firm:-15
+ fish:4
+ fists:-2
+ fit:-4
+ fits:-14
+ five:-1
  fixed:-1
- fizz:6
- fl:-10
- flake:12
- flaky:-6
+ fizz:7
+ fl:-8
+ flak:-1
+ flake:13
+ flaky:-5
  flame:-7
- flannel:8
- flar:2
+ flannel:4
+ flar:4
  flash:-7
- flat:-7
- flea:-3
- fleck:1
- flew:6
- flick:12
+ flat:-8
+ flatmate:-1
+ flea:-2
+ fleck:3
+ flew:9
+ flick:9
  float:-11
  flood:-6
- floor:3
- floral:-2
- flour:-4
- flower:9
- fluff:9
+ floor:2
+ floral:-3
+ flour:-3
+ flower:6
+ flu:-1
+ fluff:11
  fluid:-5
- flung:-2
+ flung:-1
  flush:5
- fly:6
- fo:-7
- foam:4
- foams:-2
- foamy:8
- fog:-9
- fogg:11
+ fly:9
+ fo:-10
+ foam:7
+ foams:-5
+ foamy:5
+ fog:-10
+ fogg:10
  foggy:12
- fold:5
+ fold:3
  folks:-6
- follow:-6
- fond:-2
- food:-4
- fool:8
- foot:-4
- football:-4
- for:-5
+ follow:-7
+ fond:1
+ food:-1
+ fool:9
+ foot:-5
+ football:-3
+ for:-3
  force:4
  forearm:13
- forehead:10
+ forehead:15
  forest:-2
- forever:-9
+ forever:-8
  forget:-7
- forgive:-6
- forgotten:-15
- fork:-6
- form:-15
+ forgive:-4
+ forgot:-2
+ forgotten:-14
+ fork:-2
+ form:-13
  forms:-7
- formula:-7
- fortnight:-5
- forty:3
+ formula:-6
+ fortnight:-7
+ forty:1
  forum:-7
- forward:4
+ forward:1
  found:1
- four:2
- fourteen:-2
- fourth:-5
- frag:8
- fragrance:-3
- frais:9
- frame:-2
- free:-6
- freez:4
- freeze:-1
- freezer:-11
+ fourth:-4
+ frag:7
+ fragrance:-2
+ frais:12
+ frame:-1
+ free:-8
+ freez:5
+ freeze:-3
+ freezer:-10
  french:-2
- fresh:10
- friday:3
- fridge:-15
+ fresh:7
+ friday:4
+ fridge:-16
  fried:-4
- friend:-7
+ friend:-6
  frist:-5
- from:-2
- front:-11
- frost:-8
- frotte:10
- froze:-7
- frozen:-8
- fry:-8
- fryer:-8
- fudge:6
+ from:-1
+ front:-8
+ frost:-4
+ frotte:11
+ froze:-6
+ frozen:-10
+ fry:-9
+ fryer:-5
+ fudge:4
+ full:-1
  fully:-4
- fume:-12
- fumes:-2
+ fume:-14
  fun:-2
- funny:-2
- fur:3
+ funny:-5
+ fur:1
  further:-2
- fuss:-1
- fussy:-4
- fwd:-4
+ fussy:-2
+ fwd:-3
  g:-20
- gallon:-9
- gant:8
+ gallon:-10
+ gant:5
  gants:-11
- ganz:-1
- gaps:-2
- garage:-5
- garden:-5
- gardener:-5
+ gap:1
+ gaps:-1
+ garage:-3
+ garden:-7
+ gardener:-4
  garganta:7
- garlic:-5
- gas:-5
- gata:14
+ garlic:-6
+ gas:-3
+ gata:13
  gate:-9
- gather:-7
- gauntlet:-6
- gave:-4
- gear:-3
+ gather:-2
+ gauntlet:-4
+ gave:-1
+ gear:-2
  gebissen:9
- gefasst:15
- gekippt:6
- gel:-11
- gelaufen:18
- gell:-16
+ gefasst:16
+ gekippt:8
+ gel:-9
+ gelaufen:12
+ gell:-15
  generou:-4
  gent:-2
- gentle:-8
- gentleman:2
- gerade:-8
+ gentle:-11
+ gentleman:3
+ gerade:-7
  geranium:-3
- gesicht:8
- gespritzt:2
- gestern:12
+ gesicht:9
+ gespritzt:3
+ gestern:11
  get:-13
- getrunken:14
- gets:-9
- gett:-13
- gf:9
+ getrunken:11
+ gets:-10
+ gett:-16
+ gf:10
  ghee:-10
- gicle:-2
+ gicle:-3
  gift:-5
- girasol:-2
- girl:4
- girls:3
+ gifts:-2
+ girasol:-1
+ girl:1
+ girls:2
  giv:3
- give:-13
- given:-4
- gives:-4
+ give:-8
+ given:-7
+ gives:-2
  glad:-4
- glass:6
- glassy:-4
+ glass:3
+ glassy:-5
  glaze:-6
- glide:-2
- glitter:-7
- glop:-8
- glossy:-9
- glov:-2
+ glide:-3
+ glitter:-9
+ glop:-7
+ glossy:-7
+ glov:-3
  glove:5
- glue:4
+ glue:5
  glugg:-4
- glycerin:3
- glycerine:-3
+ glycerin:-1
+ glycerine:-6
  gm:-1
- gms:-10
- go:-1
- goat:-5
- goats:-9
- god:-8
- goes:-7
- goggl:-1
+ gms:-8
+ go:-3
+ goat:-6
+ goats:-12
+ god:-7
+ goes:-4
  going:10
- gold:-9
- gone:8
- gonna:4
- good:-1
+ gold:-10
+ gone:7
+ gonna:2
  goodnes:-7
- goose:-7
- gorge:12
- gorgeou:-5
- got:2
- gota:-1
- goutte:10
- gr:-11
+ goose:-5
+ gorge:10
+ gorgeou:-4
+ got:3
+ gota:-2
+ goutte:12
+ gr:-9
  grab:10
- grabb:3
- grad:-5
+ grabb:4
+ grad:-4
  grade:-4
- grain:8
+ grain:5
  grainy:-3
- gram:-10
- grams:-13
- grand:-4
- grandad:-5
+ gram:-7
+ grams:-15
+ gran:-3
+ grand:-5
+ grandad:-4
  grandchildren:-4
- granddaughter:-9
- grandfather:-16
+ granddaughter:-6
+ grandfather:-14
  grandma:-15
- grandmother:-14
+ grandmother:-12
  grandpa:-9
- grandson:7
- granny:3
- granul:10
- grape:6
- grapefruit:-1
- grapese:-8
+ grandson:5
+ granny:1
+ granul:12
+ grape:5
+ grapese:-7
  grasa:1
- grass:2
- grat:-8
- grate:-3
- grateful:-5
- graz:-3
- greas:-1
- grease:-5
- greaseproof:-4
+ grass:1
+ grat:-9
+ grate:-4
+ grateful:-4
+ graz:-4
+ greas:-2
+ grease:-1
+ greaseproof:-6
  greasy:-9
- great:-12
- green:-8
- greeting:-8
- grey:10
- gritty:11
+ great:-10
+ green:-4
+ greeting:-6
+ grey:8
+ gritty:10
  groomer:-3
- ground:-9
- groundnut:-10
- group:-8
- grown:8
- grows:-2
- guant:-7
- guante:-2
- guess:-2
- guest:-11
+ ground:-10
+ groundnut:-7
+ group:-9
+ grown:5
+ grows:-1
+ guant:-6
+ guante:-1
+ guess:-3
+ guest:-9
  guild:-8
- guinea:8
- guitar:-5
- gulp:5
- gums:10
- gutter:-2
- guys:-10
+ guinea:10
+ guitar:-6
+ gulp:7
+ gums:11
+ gutter:-3
+ guys:-9
  h2o:-13
- h3:-4
+ h3:-5
+ h:1
  ha:10
- hab:10
+ hab:8
  habe:9
- haben:9
+ haben:8
+ habit:-1
  hacia:-12
- hack:7
+ hack:9
  had:5
  hadnt:-3
- hago:12
- haha:-12
- hair:7
- halfway:1
+ hago:15
+ haha:-10
+ hair:9
  hall:-7
- halo:10
+ halo:9
  hals:11
- halv:-7
- halve:-1
- hamster:6
+ halv:-8
+ halve:-2
+ hamster:9
  hand:3
- hande:-6
- handful:-11
- handl:-5
+ hande:-5
+ handful:-12
+ handl:-3
  handle:-9
- handout:-10
+ handout:-9
  handrucken:10
- hands:-14
- handschuhe:-10
- handsome:-7
- handwrit:-7
- handwritten:-3
- hang:4
- hanger:-5
- hangs:-9
- happen:3
- happy:-8
+ hands:-15
+ handschuhe:-9
+ handsome:-8
+ handwrit:-5
+ handwritten:-1
+ hang:3
+ hanger:-2
+ hangs:-10
+ happen:4
+ happy:-7
  harbour:-3
- harden:-5
- harder:-4
- hardnes:-10
+ hard:1
+ harden:-11
+ harder:-6
+ hardnes:-8
  hardware:-7
- harm:-8
- harsh:-14
- harvest:-1
- has:4
- hasnt:7
- hat:17
+ harm:-11
+ harsh:-13
+ has:6
+ hasnt:5
+ hat:16
  hate:-6
- hates:-5
+ hates:-6
  hatte:11
- haut:-15
- hav:6
- havent:-5
- haze:4
- hazelnut:-5
- hdpe:-3
+ haut:-17
+ hav:4
+ have:-2
+ havent:-3
+ hay:-1
+ haze:3
+ hazelnut:-6
+ hdpe:-2
  he:7
- head:-3
+ head:-6
  headache:-1
- heads:4
- heal:-9
+ heads:3
+ heal:-11
  heap:-5
- hear:2
+ hear:1
  heard:-4
- hears:-3
- heart:-4
- heat:-13
+ hears:-4
+ heart:-8
+ heat:-12
  heats:-1
  heaven:-7
- heavy:-13
- hed:-6
- hedgehog:2
- heel:10
- heels:-9
- height:-7
- held:-5
- hell:12
- helo:-2
- help:9
- helper:-1
- helps:1
- hemp:-8
- hen:6
- hence:-9
- hens:5
+ heavy:-11
+ hed:-8
+ hedgehog:4
+ heel:12
+ heels:-11
+ height:-8
+ held:-11
+ hell:10
+ helo:-3
+ help:7
+ helper:-4
+ helpful:-4
+ helps:-2
+ hemp:-7
+ hempse:-1
+ hen:7
+ hence:-7
+ hens:3
  her:2
- here:-14
- hers:-16
- herself:4
- hes:6
- heute:8
+ here:-8
+ hers:-17
+ herself:6
+ hes:7
+ heute:9
  hey:6
  hi:3
- hiccup:10
+ hiccup:12
  hice:8
- hid:-1
+ hid:3
  hidden:-7
  hier:11
- high:-8
- higher:-7
- hija:1
- hills:-3
- him:1
- himself:-1
- his:7
- hiss:5
+ high:-12
+ higher:-5
+ hills:-5
+ him:2
+ himself:-2
+ his:5
+ hiss:8
  history:-9
- hit:5
- hits:-9
- hives:-2
+ hit:6
+ hits:-7
+ hives:-4
  hiya:-6
- hizo:-2
- hm:-10
- ho:9
- hoarse:7
- hob:-7
+ hizo:-1
+ hm:-3
+ ho:7
+ hoarse:8
+ hob:-8
  hobby:-5
  hola:-7
- hold:7
+ hold:5
  holds:-4
- hole:9
- holes:9
- holiday:-4
- home:-6
- honest:-4
- honey:-9
- hood:-6
+ hole:8
+ holes:8
+ holiday:-3
+ home:-8
+ homework:-1
+ honest:1
+ honey:-11
+ hood:-5
  hook:-6
- hop:-2
- hope:-8
- hoped:-7
- hopeful:-1
- horse:-15
+ hop:-6
+ hope:-7
+ hoped:-5
+ horse:-13
  hose:-1
- hosed:-6
- hospital:2
- host:-2
- hot:7
- hour:8
- hours:-1
- house:-6
- household:-7
+ hosed:-5
+ host:-1
+ hot:6
+ hotter:-2
+ hour:9
+ hours:-2
+ house:-8
+ household:-8
  how:-6
- howl:-2
+ howl:-1
  hp:-3
- hr:-1
- hrs:-7
- hubby:5
- huele:-8
- huge:-3
- huile:-7
+ hrs:-6
+ hubby:3
+ huele:-7
+ huge:-4
+ huile:-9
  humid:-9
  humidity:-1
  humo:-3
  humour:-2
- hunch:9
- hund:-7
- hundr:-6
- hung:-1
- hungary:-1
- hurry:4
- hurts:10
- husband:-3
- hut:-3
- hydroxid:-2
- hydroxide:2
+ hunch:7
+ hund:-6
+ hundr:-7
+ hurry:3
+ hurts:9
+ husband:-5
+ hut:-2
+ hydroxid:-1
+ hydroxide:3
  i:2
- ice:-12
+ ice:-9
  id:-5
  idea:-12
- ideas:-2
- identical:-5
- idiot:8
+ ideas:-4
+ identical:-6
+ idiot:6
  if:2
- ignore:-6
+ ignore:-5
  ihr:-9
- il:-7
- ill:-15
+ il:-8
+ ill:-14
  ilse:-3
  im:-2
- imagin:-1
+ imagin:2
  immer:-4
- impatient:-8
- in:-1
- inch:5
- incident:7
- incl:-1
- includ:-7
+ impatient:-9
+ inch:7
+ incident:6
+ incl:-2
+ includ:-6
  independent:-1
- index:2
- indigo:-11
- individual:-2
- indoor:2
- induction:-2
- ines:-12
- infus:-9
- infusion:-1
- ingredient:-6
- inhal:17
- inhale:2
+ index:3
+ indigo:-9
+ individual:-1
+ induction:-1
+ ines:-11
+ infus:-7
+ ingredient:-7
+ inhal:14
+ inhale:3
  ink:-6
- inner:12
- ins:-8
- inside:12
- inspector:-4
+ inner:11
+ ins:-6
+ inside:9
+ inspector:-2
  instant:-5
- instead:-17
- instruction:-2
- insulate:-6
+ instead:-14
+ instruction:-3
+ insulate:-7
  intend:-4
  interest:-1
- internet:-3
- into:2
+ internet:-4
+ into:1
  iron:-5
  is:-4
- ish:-4
- isnt:-8
- isopropyl:8
- issue:-3
- ist:3
+ ish:-1
+ isnt:-9
+ isopropyl:10
+ issue:-4
+ ist:2
  it:1
  itch:3
- itchy:-12
- itd:-9
+ itchy:-10
+ itd:-7
  item:-5
- itll:-10
- its:2
+ itll:-11
  itself:-10
- ive:-10
- ivory:4
- j:6
+ ive:-12
+ ivory:2
+ j:7
  jabon:-5
- jacket:-2
+ jacket:-4
  jai:10
- jam:-8
- jan:-2
- january:-10
- jar:-4
- jars:-6
+ jam:-9
+ jan:-3
+ january:-9
+ jar:-2
+ jars:-5
  je:4
- jean:-7
- jeans:15
- jelly:-12
+ jean:-6
+ jeans:19
+ jelly:-9
  jetzt:7
- jo:-3
- join:-1
- jojoba:-5
+ jo:-1
+ join:-3
+ jojoba:-7
  jok:-9
- joke:-4
+ joke:-3
  jours:-3
- judge:-6
- jugs:-5
- juice:3
+ judge:-5
+ jug:3
+ jugs:-7
+ juice:10
  july:-11
- jump:1
- jumper:6
+ jump:-1
+ jumper:4
  jumps:-4
- june:-12
- just:9
- kann:9
+ june:-11
+ just:12
+ k:-1
+ kann:10
  kaolin:-5
- karite:-11
- katze:9
- keep:-11
+ karite:-9
+ katze:8
+ keep:-10
  keeps:10
- kein:-3
- kept:-15
- kernal:-4
- kernel:-14
- kettle:-2
+ kein:-8
+ kept:-12
+ kernal:-2
+ kernel:-15
+ kettle:-3
+ kev:-1
  key:-3
- keyboard:-6
- kg:-15
+ keyboard:-7
+ kg:-14
  khaki:-1
- kick:-4
+ kick:-1
  kid:6
  kidd:-3
- kids:-19
- kill:-2
- kills:-4
+ kids:-20
+ kills:-2
  kilo:-10
- kilos:-13
+ kilos:-11
  kind:7
  kinda:6
  kinder:-12
- kinds:-4
- kiss:-8
+ kinds:-6
+ kiss:-6
  kit:-8
- klebt:11
+ kitchen:-2
+ klebt:13
  kleine:5
- km:-1
- knead:15
+ km:-3
+ knead:13
  knee:4
- knees:-14
- knelt:13
- knew:1
- knife:-5
+ knees:-16
+ knelt:12
+ knew:4
+ knife:-6
  knitt:-4
- knock:6
- know:2
- known:-7
+ knock:4
+ know:1
+ known:-4
  knows:1
- knuckl:-2
- knuckle:10
+ knuckl:-4
+ knuckle:12
  koh:4
- kokos:-11
+ kokos:-12
  kokosol:-8
- kokum:-6
- kratzt:5
- l:-10
- la:-6
- lab:6
- label:-8
- labell:-3
- labrador:4
+ kokum:-5
+ krakow:-4
+ kratzt:3
+ l:-12
+ la:-5
+ lab:7
+ label:-7
+ labell:-4
  lack:-1
- lactate:-3
- lactic:5
- lad:5
+ lactate:-6
+ lactic:1
+ lad:6
  ladi:4
- ladl:-2
+ ladl:-4
  ladle:-4
- lads:-1
- lady:1
- laid:-7
+ lads:-4
+ laid:-4
  lake:-6
- lamb:-3
- lamio:13
+ lamb:-4
+ lamio:9
  lamp:6
- land:-2
- lane:-6
- language:-1
+ land:-5
+ lane:-5
  langue:-5
- lanolin:-5
- lap:9
- lapp:6
- lard:-7
+ lanolin:-6
+ lap:7
+ lapp:10
+ lard:-6
  large:-2
- larger:-2
+ larger:-3
  las:-5
- last:-6
- lasts:-1
+ last:-9
  late:-8
  later:-3
- lather:-18
+ lather:-13
  lauge:-2
  laugenspritzer:2
- laugh:-3
+ laugh:-5
  laundry:-5
  laurel:-2
  lava:9
- lavander:-1
- lavender:-17
+ lavander:-5
+ lavender:-18
  law:-9
- lay:-8
- layer:-2
- lazy:-6
- lb:-13
- lbs:-13
+ lay:-6
+ layer:-5
+ lazy:-7
+ lb:-15
+ lbs:-10
  le:6
- leader:-1
- leaf:-4
+ leaf:-2
  leaflet:-9
- leak:-5
+ leak:-6
  lean:-2
  learn:-6
- least:-16
- leather:4
- leathery:12
- leav:-16
- leave:-12
- leche:8
+ learnt:-1
+ least:-17
+ leather:3
+ leathery:10
+ leav:-18
+ leave:-10
+ leche:6
  left:1
- leftover:-10
- leg:1
- legend:-5
- legging:10
- legs:-6
+ leftover:-9
+ legend:-6
+ legging:12
+ legs:-7
  leim:-8
  lejia:-4
- lemon:-6
- lemonade:-1
+ lemon:-5
+ lemonade:-3
  lemongras:-5
- length:-6
- lens:9
- lent:-2
- les:-5
- less:-10
- lessive:13
- lesson:-1
- let:-10
- letter:-1
- level:-6
+ length:-7
+ lens:10
+ lent:-1
+ les:-7
+ less:-11
+ lessive:18
+ lesson:-4
+ let:-7
+ letter:-6
+ level:-7
  li:-10
- library:-9
- lick:12
+ library:-12
+ lick:13
  lid:-4
  lidd:-6
  lids:-8
- lie:-4
+ lie:-5
  lies:-9
- life:-8
- lift:8
- lifts:-5
- light:-2
- lighter:-8
- like:-1
- liked:-8
- likes:-13
+ life:-7
+ lift:13
+ lifts:-7
+ light:-6
+ lighter:-6
+ liked:-9
+ likes:-14
  likewise:-9
- lilac:-5
- lime:-1
- limp:3
+ lilac:-7
+ limit:-1
+ limp:5
  lin:-2
- line:-13
- lined:-10
- linen:-2
- liner:-10
+ line:-10
+ lined:-12
+ liner:-7
  lines:-11
- link:7
- linse:-7
- lip:8
- lippe:11
- lips:8
- liquid:2
- list:-10
+ link:10
+ linse:-6
+ lip:7
+ lippe:14
+ lips:7
+ liquid:4
+ list:-11
  listen:-1
- liter:-4
- litr:-15
- litre:-9
- litro:-9
+ liter:-3
+ litr:-14
+ litre:-7
+ litro:-8
  litsea:-6
- little:5
- liv:-4
- live:-7
- lived:-15
- lo:5
- loads:-3
- loaf:-4
- loav:-5
- lobster:-4
- lock:-15
- lodger:-5
- loft:-3
- log:-6
- lol:-8
- long:6
- longer:-2
- loo:5
- looks:-12
- loose:-3
- loosen:-6
+ little:3
+ liv:-2
+ live:-8
+ lived:-13
+ lo:4
+ loads:-2
+ loaf:-3
+ loav:-4
+ lobster:-5
+ lock:-14
+ lodger:-4
+ loft:-5
+ log:-8
+ lol:-7
+ long:7
+ longer:1
+ loo:4
+ look:-3
+ looks:-16
+ loose:-5
+ loosen:-8
  los:1
- lose:-8
+ lose:-7
  loss:-1
- lost:4
- lot:-7
+ lost:5
+ lot:-5
+ lotion:-1
  lots:-5
- loud:-1
- love:-7
- loves:-9
+ love:-5
+ loves:-7
  low:-19
- lower:-8
- lowest:2
+ lower:-9
+ lowest:-1
  luck:-1
- lucki:-12
+ lucki:-10
  lucky:-7
  lukewarm:-11
- lump:6
- lumps:-6
- lumpy:1
- lunch:-4
- lungs:1
- lurk:-2
- luxury:-2
- lye:2
+ lump:4
+ lumps:-9
+ lumpy:-2
+ lunch:-5
+ lungful:1
+ lungs:2
+ lurk:-1
+ lye:1
  lyes:-11
- lyeward:6
+ lyeward:5
  lying:5
- m:-9
- macadamia:-5
- machine:-3
- mad:7
+ m:-10
+ ma:-3
+ macadamia:-6
+ machine:-4
+ mad:6
  madder:-8
  made:-7
  magazine:-2
- magnet:-8
+ magnet:-7
  mail:-5
- main:7
- mains:-8
- mais:-2
- mak:-6
- make:-12
- maker:-8
- makes:-9
+ main:4
+ mains:-10
+ mais:-4
+ mak:-4
+ make:-15
+ maker:-5
+ makes:-7
  mal:5
- malt:-1
- mama:-11
+ mama:-10
  man:-13
  manag:-1
- mango:-6
- mann:8
- mano:4
- manos:-15
- manteca:-2
- many:-14
- mar:-5
+ mango:-5
+ mann:10
+ mano:2
+ manos:-14
+ manteca:-1
+ many:-17
+ mar:-4
  marbl:-1
- march:-11
- marche:3
- mare:-5
+ marble:-1
+ march:-9
+ marche:-1
+ mare:-6
  margarine:-1
- margin:-9
- mari:5
+ margin:-4
+ mari:6
  marido:11
- marie:-3
+ marie:-4
  marigold:-1
  marit:-5
  mark:-2
- market:-11
- marks:1
- marri:-8
+ market:-10
+ marks:6
+ marri:-7
  marta:-1
- mas:-13
- mash:-15
- masher:-5
- mask:-11
+ mas:-14
+ mash:-14
+ masher:-4
+ mask:-10
  mass:-4
- master:-2
- masterbatch:-5
+ master:-4
+ masterbatch:-1
  mat:-4
- mate:2
- material:-7
+ match:-4
+ mate:3
+ material:-9
  maths:-2
  matter:6
- max:-2
- maybe:7
- meadow:-1
+ max:-1
+ maybe:9
+ me:-1
+ meadow:-2
  mean:1
- means:-14
- meant:-9
- meanwhile:3
- measur:-6
- measure:-8
- mechanic:-7
+ means:-13
+ meant:-10
+ meanwhile:2
+ measur:-8
+ measure:-7
+ mechanic:-5
  medium:-6
- meet:-1
- mehr:-5
- mein:-3
- meine:-7
- meiner:10
- melange:12
- melt:-1
+ mehr:-4
+ meine:-8
+ meiner:11
+ melange:11
+ melt:-2
  melts:-10
- member:-6
+ member:-8
  memory:-5
  men:-5
  menthol:-16
  mention:-10
- merci:-9
- mes:7
- mess:-9
+ merci:-11
+ mes:8
+ mess:-8
  messag:6
- message:-9
- metal:-6
- meter:-4
- method:-11
+ message:-6
+ metal:-5
+ meter:-7
+ method:-8
  metio:14
- metr:-3
- metric:-6
- mezcla:-7
+ metr:-1
+ metric:-8
+ mezcla:-8
  mi:7
- mica:-20
- mich:-2
- microwave:7
- mid:-1
+ mica:-17
+ mich:-1
+ microwave:9
+ mid:-2
  middle:5
- midnight:4
- miel:1
- might:-3
- mild:-16
- miles:-6
- milk:2
+ midnight:6
+ miel:2
+ might:-2
+ mild:-15
+ miles:-5
+ milk:-1
  milky:-4
- mill:-8
- min:1
- mind:4
- mine:8
- mini:4
- minimum:-2
+ mill:-9
+ millilitr:-1
+ min:-1
+ mind:3
+ mine:7
+ mini:3
+ minimum:-1
  mins:8
- mint:-5
- minus:-7
+ mint:-6
+ minus:-5
  minut:-4
- minute:-2
- minuten:6
- minuto:-16
- mir:-4
- mis:1
- mishap:-5
- misread:-4
- miss:-7
- mist:2
- mistak:-1
- mistake:9
- mistook:11
- mit:5
- mitts:-1
+ minute:-3
+ minuten:8
+ minuto:-15
+ mir:-3
+ mis:7
+ mishap:-4
+ misread:-5
+ miss:-8
+ mist:3
+ mistake:5
+ mistook:8
+ mit:3
+ mitts:3
  mix:4
- mixed:5
- mixer:-7
- mixes:8
- mixeur:-6
+ mixed:9
+ mixer:-5
+ mixes:6
+ mixeur:-7
  mixture:-5
- ml:-7
- mm:-2
- modern:-9
+ ml:-10
+ mm:-1
+ modern:-8
  moi:-8
- mold:2
- molde:6
- molds:1
+ mold:-2
+ molde:7
  mom:-6
- moment:2
- moms:3
- mon:7
+ moment:4
+ moms:1
+ mon:6
+ monday:2
  money:-8
- monsoon:-2
- month:2
- mood:-1
- moon:-6
- mop:-3
- mopp:5
- more:-21
- morn:5
- mosquito:1
- most:9
- mother:-7
- motor:-2
- mould:-15
- mouldy:-6
- moule:4
- mountain:-8
- mousse:-10
- mouth:9
+ monsoon:-1
+ month:-2
+ mood:-2
+ moon:-3
+ mop:-2
+ mopp:1
+ more:-19
+ morn:6
+ mosquito:-8
+ most:8
+ mother:-6
+ mould:-12
+ mouldy:-9
+ moule:2
+ mountain:-4
+ mousse:-9
+ mouth:11
  mouthful:9
  mov:2
  move:-6
- moved:-4
+ moved:-8
  moves:-4
- mr:5
- mrs:-5
- much:-20
- mucho:17
- mud:-7
- muddy:-1
- muffin:-10
- mug:2
- multipli:-3
- mund:8
- mush:-1
- music:-3
- muss:-2
- must:-1
- mustard:-7
- mutton:-5
- muzzle:8
+ mr:7
+ mrs:-6
+ much:-15
+ mucho:18
+ mud:-8
+ muddy:-3
+ muffin:-9
+ mug:1
+ multipli:-4
+ mum:-1
+ mund:7
+ museum:-1
+ music:-2
+ muss:-1
+ must:-2
+ mustard:-5
+ mutton:-4
+ muzzle:10
  my:-1
- myself:10
+ myself:13
  n:5
  nach:5
- nachsten:3
- nail:-2
- nails:9
+ nail:-5
+ nails:12
  name:-19
- named:-3
- names:-9
- nan:-11
- naoh:1
+ named:-2
+ names:-10
+ nan:-8
+ naoh:2
  nap:-1
- napkin:-2
- narrow:-15
- nase:-3
- natronlauge:15
- natural:9
- ne:-6
- near:-12
+ napkin:-1
+ narrow:-16
+ nase:-2
+ natronlauge:17
+ natural:7
+ nbsp:-2
+ ndash:-7
+ ne:-8
+ near:-15
  nearer:-3
- nearest:-9
- neat:2
- neck:1
- need:-7
- needle:-1
- neednt:-2
- needs:-13
- neem:-7
+ nearest:-8
+ neat:4
+ neck:6
+ need:-10
+ needle:-2
+ neednt:-1
+ needs:-14
+ neem:-8
  negative:-7
  neighbor:4
- neighbour:-9
- nephew:1
+ neighbour:-7
+ neither:-4
+ nephew:7
  neroli:-1
  nerv:-4
- nervou:-9
+ nervou:-8
  net:-4
  nettle:-4
- neutral:-2
- neutralis:7
- neutralise:5
- never:-11
- new:-9
- newbie:-7
+ neutral:-3
+ neutralis:8
+ neutralise:7
+ never:-9
+ new:-8
+ newbie:-8
  newcomer:-3
  news:5
  newsletter:-6
  newspaper:-1
- next:-5
+ next:-2
  nez:13
  ni:-11
- nice:-10
- nicer:-3
- nicht:4
+ nice:-16
+ nicer:-1
+ nicht:3
  nick:6
- niece:-5
+ niece:-4
  night:7
- ninety:-11
+ nineteen:-4
+ ninety:-13
  ninos:-11
- nitrile:-10
- nobody:-24
- noch:10
- non:-3
- none:-10
- noon:-2
- nor:6
+ nitrile:-7
+ no:-2
+ nobody:-22
+ noch:7
+ non:-4
+ none:-11
+ noon:-5
+ nor:3
  normal:-13
- north:-2
- nos:-8
+ north:-1
+ nos:-9
  nose:3
- nostril:8
- not:-1
- note:5
- notebook:-16
- notes:-16
- noth:-5
- notic:6
+ nostril:7
+ not:-6
+ note:3
+ notebook:-17
+ notes:-15
+ noth:-4
+ notic:9
  notice:6
- nougat:1
  nov:-1
  november:-8
  now:17
  nowhere:-4
- nucifera:-1
- numb:12
- number:-17
- nur:5
- nurse:-1
- nursery:-5
+ nr:-6
+ numb:10
+ number:-19
+ nur:6
+ nursery:-6
  nut:-3
- nuts:-7
- o:-7
- oak:-11
- oat:-5
- oatmeal:-6
- oats:-14
+ nuts:-9
+ o:-6
+ oak:-10
+ oat:-3
+ oatmeal:-7
+ oats:-13
  obviou:-1
  obvious:-5
- oclock:2
+ oclock:-4
  october:-4
- odd:5
- oddly:-3
- odds:-1
- oder:-2
- oeil:4
+ odd:3
+ oddly:-4
+ oder:-4
+ oeil:3
+ of:1
  off:5
- offcut:-2
+ offcut:-1
  offer:-1
  office:-5
- often:-5
+ often:-6
  oh:6
- ohio:-1
  ohne:-6
- oi1:-2
- oil:-1
- oiled:-5
- oils:-14
- oily:-9
- ojo:2
- ojos:-7
- ok:-13
- okay:-8
- ola:11
- old:5
- olden:-1
- older:-8
- oldest:-5
- olds:-8
- oleic:-10
- olein:-1
- oliv:-4
+ oi1:-1
+ oil:2
+ oiled:-3
+ oils:-15
+ oily:-7
+ ojo:3
+ ojos:-6
+ ok:-16
+ okay:-10
+ ola:12
+ old:6
+ olden:-3
+ older:-7
+ oldest:-7
+ olds:-6
+ oleic:-8
+ olein:-2
+ oliv:-5
  oliva:-13
- olive:-7
- olivenol:6
- olla:-7
- olvie:-9
- oma:-8
- omg:11
- on:-5
- once:-17
+ olive:-10
+ olivenol:4
+ olla:-6
+ olvie:-7
+ oma:-5
+ omg:12
+ on:-6
+ once:-19
  one:-1
- ones:-9
- onion:5
- only:-2
- onto:-3
- oo:-2
- op:-1
- open:8
- opens:8
- operator:-9
- opinion:-10
- opposite:-2
- or:-12
- orange:-10
- order:-9
- ordinary:-11
- original:-5
- other:-3
- otherwise:6
- ou:-8
- ouch:-5
- ought:-4
- ounc:-15
- ounce:-6
+ ones:-10
+ onion:6
+ only:-4
+ onto:-1
+ oo:-4
+ op:-2
+ open:7
+ opens:5
+ operator:-8
+ opinion:-11
+ opposite:-1
+ or:-11
+ orange:-11
+ order:-7
+ ordinary:-13
+ original:-4
+ other:-1
+ otherwise:3
+ ou:-7
+ ouch:-7
+ ought:-6
+ ounc:-14
+ ounce:-7
  our:3
- ours:-8
+ ours:-10
  out:-5
- outdoor:-15
+ outdoor:-13
  outside:-12
- oval:-4
+ oval:-5
  oven:-16
- over:4
+ over:2
  overall:-1
  overdo:-9
- overfat:-5
- overheat:-11
- overkill:-6
- overnight:1
- ow:8
+ overfat:-6
+ overheat:-3
+ overkill:-4
+ overnight:-2
+ ow:10
  owe:-6
- own:-6
- oxide:-10
+ own:-5
+ oxide:-8
  oyl:-4
- oz:-10
+ oz:-13
  ozs:-9
- p:-14
- pack:-7
- packet:-2
- packs:-1
- pad:3
- paddle:-3
- pads:-6
- page:-11
- pages:-1
+ p:-15
+ pack:-5
+ packet:-1
+ pad:5
+ pads:-4
+ page:-14
+ pages:-2
  paid:3
- pail:-7
- pain:6
- paint:-6
- pair:-16
- pairs:-8
- pale:-7
- palm:-13
- palms:11
- pan:-7
- pancak:-4
- panic:3
- panick:6
- pans:3
- pantry:5
+ pail:-6
+ pain:8
+ paint:-9
+ pair:-15
+ pairs:-10
+ pale:-3
+ palm:-12
+ palms:8
+ pan:-4
+ pancak:-5
+ panic:2
+ panick:7
+ pans:1
+ pantry:9
  par:3
- para:-3
- paragraph:-4
- parcel:-5
- parfum:11
- parish:-6
- park:9
- parrot:6
- part:-12
- partial:-1
- partner:-12
+ para:1
+ paragraph:-5
+ parcel:-4
+ parfum:3
+ parish:-11
+ park:8
+ parrot:8
+ part:-10
+ partial:-2
+ partner:-9
  parts:-3
- party:-3
- pas:-4
- paso:-9
- pass:-4
+ party:-5
+ pas:-3
+ paso:-8
+ pass:-5
  past:-6
- paste:-2
- pastry:-4
- patch:9
- patchouli:-7
+ paste:-1
+ pastry:-5
+ patch:10
+ patchouli:-6
  pate:5
  patience:-13
- patient:-8
- patio:3
- patt:13
- pattern:2
- paw:6
+ patient:-7
+ patio:2
+ patt:9
+ pattern:-1
+ paw:9
  paws:-2
- pay:-3
- pays:-2
- pcs:-6
- pct:-2
- pdf:-7
+ pay:-2
+ pays:-3
+ pcs:-5
+ pct:-1
+ pdf:-5
  pea:-6
- peach:-2
- peanut:-2
- pearl:10
- peau:-7
+ peach:-4
+ peak:-1
+ pearl:9
+ peau:-5
  peck:7
- peek:-12
- peel:10
- pellet:-3
- pen:-6
- pencil:-7
+ peek:-11
+ peel:8
+ pellet:-2
+ pen:-4
+ pencil:-3
  people:-12
- pepper:-1
  peppermint:5
- per:-13
- percent:-16
+ per:-8
+ percent:-20
  percentag:-10
- perfect:-3
- perfume:-2
+ perfect:-4
+ perfume:-1
  perhap:2
  period:-4
  perro:10
  petal:-5
- petit:5
+ petit:3
  petra:-5
- petroleum:-10
- pets:-8
- peu:-13
+ petroleum:-9
+ pets:-7
+ peu:-14
  peut:-3
- ph:-4
- phase:-8
- phone:-6
- photograph:-6
- piano:-2
- pica:-10
- picks:-3
+ ph:-9
+ phase:-9
+ phone:-7
+ photo:-1
+ photograph:-5
+ pica:-11
+ pick:-2
+ pickl:-1
  pictur:-3
- picture:-4
- pie:-3
- piec:-3
- piece:-10
- pied:-5
- pieds:-3
+ picture:-3
+ pie:-7
+ piec:-5
+ piece:-6
+ pied:-7
+ pieds:-4
  piel:-5
- pies:-4
- pig:5
- pigs:-4
- pillow:-10
+ pies:-5
+ pig:7
+ pigs:-1
+ pillow:-7
  pillowcase:-3
- pin:7
- pinch:7
+ pin:8
+ pinch:5
  pine:-5
  pinhole:-6
  pink:6
- pint:-9
- pints:-10
- pipe:-5
- pipette:7
- pique:-9
- pitcher:7
- pizza:-6
- pko:-7
- plac:-2
+ pint:-11
+ pints:-7
+ pipe:-4
+ pipette:9
+ pique:-11
+ pitcher:14
+ pizza:-7
+ pko:-6
+ plac:-1
  place:2
- plain:-14
- plan:-8
- plane:-6
+ plain:-17
+ plan:-11
+ plane:-8
  plann:-6
  plant:-1
- plaster:3
- plastic:-6
- plate:-15
- play:5
- pleas:-7
- please:-13
- plenty:-7
- plop:3
- plopp:9
- plot:-2
- pls:-7
- plum:5
+ plaster:6
+ plastic:-8
+ plate:-14
+ play:3
+ pleas:-8
+ please:-11
+ plenty:-6
+ plop:4
+ plopp:8
+ plot:-1
+ pls:-9
+ plum:4
  plumber:-1
  plus:-3
- plz:-12
- pm:-5
- po:-13
- pocket:-6
- poco:1
- point:-2
- poison:9
- poked:5
- polish:-11
- polvo:5
- polypropylene:-2
- pomace:-11
- pool:-1
- pop:6
- popp:8
- poppy:-6
- por:14
- porcelain:8
- porch:-2
+ plz:-11
+ pm:-4
+ po:-12
+ pocket:-5
+ poco:2
+ point:-4
+ poison:11
+ poked:6
+ polish:-10
+ polvo:7
+ polypropylene:-1
+ pomace:-7
+ pool:-5
+ poor:1
+ pop:8
+ popp:9
+ poppy:-7
+ por:12
+ porcelain:6
+ porch:-3
  pork:-3
  porque:-1
  porridge:-5
  portion:-1
- porto:-2
- portugal:-5
+ porto:-1
+ portugal:-7
+ possible:1
  post:-9
- postman:-9
+ postman:-11
+ posts:-4
  pot:-3
- potasa:-10
- potash:-1
- potasse:8
- potassium:2
- potato:-17
- pots:-5
+ potasa:-9
+ potasse:12
+ potassium:-2
+ potato:-18
+ pots:-7
  pottery:-3
- pound:-8
- pour:-4
- pours:-12
- powder:-4
- power:-7
- pp:-7
- pre:-1
- prefer:-9
- premix:-3
- prep:-3
- prepar:-1
+ pound:-9
+ pour:-6
+ pours:-13
+ powder:-5
+ power:-5
+ pp:-6
+ prefer:-11
+ premix:-4
+ prep:-4
+ prepar:-2
  prepare:-14
  pres:6
- present:-4
- preservative:-5
- press:-12
+ present:-5
+ preservative:-7
+ press:-11
  pretty:-8
- previou:-6
+ previou:-5
  pric:-7
- price:-14
- prickl:5
- prickle:-1
+ price:-13
+ prickl:8
+ prickle:-2
  pride:-11
- print:6
- printer:-6
+ print:1
+ printer:-4
  printout:-5
- pris:9
- probab:6
+ pris:10
+ probab:9
  problem:-1
  procedure:-1
- proces:3
- product:-8
+ product:-7
+ program:-1
  project:-7
- projection:12
- promis:-7
+ projection:10
+ promis:-4
  promise:-5
- proper:-7
- proportion:-3
- proud:-10
- prov:-2
+ proper:-6
+ proportion:3
+ proud:-9
+ prov:-1
  prove:-5
- ps:9
- psoriasi:-2
+ ps:7
+ psoriasi:-3
  pub:-4
- publish:-4
- puck:-3
- pucks:-6
- pudd:-11
- puddle:14
+ publish:-3
+ puck:-4
+ pucks:-4
+ pudd:-8
+ puddle:11
  puede:-7
  puff:4
- puffy:10
- pull:6
- puls:1
- pulse:-8
+ puffy:9
+ pull:7
+ pulse:-7
  pumice:-10
- pump:-5
- pumpkin:-6
+ pump:-7
+ pumpkin:-7
  pupil:-9
- puppy:3
+ puppy:6
  pure:-12
- puree:-9
- purity:-11
- purple:-5
- purpose:-6
- push:8
- put:-2
- puts:-4
- putty:-1
- puzzle:-2
- pvc:-6
- pyrex:1
+ puree:-8
+ purity:-12
+ purple:-4
+ purpose:-4
+ push:6
+ put:-3
+ puts:-9
+ putty:-2
+ puzzle:-5
+ pvc:-7
+ pyrex:-2
  q:7
+ qa:-1
  qty:-8
- quantity:-7
+ quantity:-10
  quart:-1
- quarter:-6
- que:4
- quedo:1
- queen:-6
- quelle:-10
- quemo:-1
- query:-1
- question:-7
- qui:7
- quick:4
- quid:-2
- quiero:-6
- quiet:3
- quote:-8
- r:5
- rabbit:6
- rack:-2
- racks:-4
- radiator:-4
- radio:-6
- rag:9
- rain:-11
+ quarter:-7
+ que:1
+ quedo:2
+ queen:-7
+ quelle:-12
+ query:-2
+ question:-3
+ qui:6
+ quick:5
+ quid:-3
+ quiero:-7
+ quiet:5
+ quite:2
+ quote:-5
+ r:4
+ rabbit:10
+ rack:-1
+ racks:-5
+ radiator:-5
+ radio:-7
+ rag:10
+ rain:-14
  rainwater:-10
- rainy:-5
- rais:4
- raise:-8
- ran:5
- rancid:-5
+ rainy:-7
+ rais:3
+ raise:-7
+ ran:3
+ rancid:-6
  rang:-1
- range:-7
- rapese:-10
- rash:-4
- rate:-11
+ range:-4
+ rapese:-7
+ rapsol:-1
+ rash:-5
+ rate:-10
  rather:-8
- ratio:-2
- raus:-10
+ ratio:-1
+ raus:-11
  raw:8
- razor:-6
- rbo:-9
- re:-2
- reach:-17
+ razor:-8
+ rbo:-7
+ re:-1
+ reach:-14
  react:-1
- read:-13
+ read:-9
  reader:-8
  reads:-8
- ready:-8
- real:-12
+ ready:-7
+ real:-9
  realis:-7
- reason:-6
- rebatch:-4
+ reason:-7
+ reasonable:-8
  recall:-6
- receiv:-3
- recette:-7
- recip:-1
- recipe:-8
+ receipt:-1
+ receiv:-4
+ recette:-5
+ recip:-2
+ recipe:-7
  recipie:-5
  reckon:-14
- recommend:-6
+ recommend:-8
  record:-6
- recu:9
+ recu:13
  red:11
- refin:-6
- refus:3
- regard:-14
+ refin:-3
+ refus:-1
+ regard:-11
  register:-4
- remain:-6
- remark:-8
- remember:-10
- render:-17
- rent:-1
- renverse:-5
- repeat:-6
+ remain:-8
+ remark:-9
+ remember:-8
+ render:-14
+ renverse:-3
+ repeat:-5
  replac:-1
- replacement:-2
- reply:-1
- report:-1
+ replacement:-5
+ reply:-3
+ report:1
  request:-3
- rescue:-1
- residue:12
- respect:-3
- respire:13
- respirer:-4
- rest:-18
+ rescu:-1
+ rescue:1
+ residue:9
+ respect:-2
+ respire:11
+ respirer:-3
+ rest:-15
  restaurant:-4
  result:-5
- retir:-6
- return:-8
- reunion:-1
- rev:-5
+ retir:-5
+ return:-9
+ rev:-6
  reverse:-1
- ribbon:1
- rice:-15
- riced:-5
- rich:-1
- ricin:-4
- ricino:-4
- rid:-11
- right:-4
- rim:-2
- rindertalg:-7
- ring:6
- rings:-1
- rins:13
+ rework:-1
+ rezept:1
+ ribbon:3
+ rice:-13
+ ricin:-6
+ ricino:-3
+ rid:-9
+ right:-6
+ rim:-1
+ rindertalg:-8
+ ring:10
+ rings:-2
+ rins:12
+ rinse:-1
  ripen:-6
- rises:-3
- risk:-1
+ rises:-4
+ risk:-3
  river:-2
- rizinu:-6
+ rizinu:-9
  road:-6
- roast:-5
- robin:-4
- rock:-7
- roja:-6
+ roast:-4
+ robin:-5
+ rock:-10
+ roja:-5
  roll:7
- roof:5
- room:-3
- roommate:-2
+ roof:4
+ room:-5
  root:-2
  rope:-9
  ropes:-4
- rose:-7
- rosemary:-17
- rot:9
- roug:11
- rouge:7
- rough:-12
+ rose:-10
+ rosemary:-18
+ rot:11
+ roug:12
+ rouge:6
+ rough:-13
  round:9
- row:-7
- rows:-1
- rspo:-1
+ row:-9
  rub:-6
  rubb:9
- rubber:-4
- rubbish:-9
+ rubber:-8
+ rubbish:-6
  rubs:-4
  rug:-3
  rugby:-4
- ruhren:-1
- ruin:-7
- rule:-15
+ ruin:-12
+ rule:-16
  ruler:-1
- rules:-8
- rum:-1
+ rules:-9
  run:-4
- runn:-3
- runny:14
- runs:3
- rush:-1
- rustic:-7
- rusty:-6
+ runn:-7
+ runny:15
+ runs:2
+ rush:2
+ rustic:-6
+ rusty:-5
  s0ap:-3
  s:-7
- sack:2
+ sack:3
  sad:-6
- saddle:-1
- safe:-21
- safety:-7
- sage:-6
- said:-3
- saint:-5
- salad:-8
- sale:2
- salio:2
+ saddle:-2
+ safe:-20
+ safety:-5
+ sage:-7
+ said:-10
+ saint:-6
+ salad:-6
+ sale:4
+ salio:1
  salpico:14
- salt:4
- salto:9
- salty:-1
- salve:-1
- same:-5
- sampl:7
+ salt:5
+ salto:12
+ salty:-2
+ salve:-2
+ same:-6
+ sampl:5
  sample:-1
- sand:16
- sandal:9
- sandalwood:-1
- sandpaper:8
- sandwich:-9
- sane:-10
- sanity:-10
- sank:-6
- sans:10
- saponification:-11
- sat:3
- saturday:1
+ sand:15
+ sandal:11
+ sandpaper:9
+ sandwich:-10
+ sane:-9
+ sanity:-7
+ sank:-7
+ sans:11
+ saponification:-9
+ sat:2
+ saturday:-1
  sauce:-6
  saucer:1
  sausag:8
  save:-8
- saved:-3
+ saved:-4
  saves:-2
- savon:-2
- say:-4
- says:-5
- scal:-9
- scald:1
+ saw:-2
+ say:-11
+ says:-2
+ sb:-1
+ scal:-8
+ scald:-2
  scale:-12
- scalp:-1
- scan:-2
+ scalp:-2
+ scan:-1
  scar:-8
  scare:-4
  scary:-4
- scent:-19
- schlimm:7
- schmierseife:6
- schon:12
- school:-12
- science:-5
- scoop:-2
- scorch:-4
- scout:-3
- scrap:9
- scrape:6
- scraping:6
+ scent:-18
+ schlimm:8
+ schmierseife:5
+ schon:9
+ school:-8
+ science:-7
+ scoop:2
+ scorch:-2
+ scout:-4
+ scrap:11
+ scrape:7
+ scraping:7
  scratch:9
- scratchy:1
- scream:9
- screen:5
+ scratchy:2
+ scream:5
+ screen:4
  screw:-6
  scribbl:-1
  scrub:-9
- scrubb:-1
- se:-4
+ scrubb:-2
+ se:-3
  sea:-6
- seal:-7
- seam:-2
- sec:9
- second:-8
- section:-1
+ seal:-9
+ sec:5
+ second:-12
  see:3
- seed:-7
+ seed:-8
  seeds:-6
- seem:-9
- seems:-2
- seen:-4
- sees:-7
- seife:-9
- seifenleim:4
- seit:11
- seiz:-8
+ seem:-10
+ seems:-1
+ seen:-5
+ sees:-5
+ seife:-8
+ seifenleim:5
+ seit:13
+ seiz:-7
  seize:7
- self:7
+ self:5
  sell:-9
- seller:-6
- sells:-6
- send:-8
- sense:-5
- sensible:-9
- sensitive:-15
- sentence:3
- separat:-4
- separate:-8
- separation:-3
- sept:-1
- september:-6
- serv:-1
- sesame:-4
- set:-6
- sett:-9
- settle:7
- seven:-6
- seventeen:-8
- seventy:-2
- several:-2
+ seller:-3
+ sells:-5
+ send:-9
+ sense:-8
+ sensible:-11
+ sensitive:-16
+ sent:-1
+ separat:-3
+ separate:-7
+ separation:-1
+ sept:-2
+ september:-5
+ serv:-2
+ sesame:-5
+ set:-11
+ sets:-1
+ sett:-12
+ settl:1
+ settle:8
+ seven:-11
+ seventeen:-7
+ seventy:-7
+ several:-1
  sew:-2
- sf:-18
- shade:5
- shak:-11
- shake:4
- shaken:1
+ sf:-20
+ shade:3
+ shae:-1
+ shak:-7
+ shake:3
  shall:-5
  shampoo:-14
- shap:-12
+ shap:-11
  shape:3
- shar:-10
- share:-6
+ shar:-7
+ share:-7
  sharp:-13
- shatter:-6
- shav:-11
- shave:-6
+ shatter:-5
+ shav:-6
+ shave:-7
+ shay:-1
  she:11
- shea:-8
+ shea:-7
  sheabutter:-3
- shearer:-2
- shed:-5
- sheep:-5
+ shearer:-1
+ shed:-2
+ sheep:-3
  sheet:-16
- shelf:-10
- shell:-1
+ shelf:-11
+ shell:-2
  shelter:-2
- shes:10
- shield:-16
- shift:-8
- shilling:-1
- shin:2
- shine:3
- shins:-9
- shiny:-6
- ship:-8
- shirt:1
- shoe:7
+ shes:12
+ shield:-15
+ shift:-12
+ shilling:-2
+ shin:3
+ shins:-6
+ shiny:-8
+ ship:-7
+ shirt:3
+ shoe:6
  shoebox:-8
- shoes:-12
- shook:-2
- shop:-16
- shopp:-1
- shops:-7
+ shoes:-9
+ shook:-4
+ shop:-17
+ shopp:-2
+ shops:-9
  shorten:-8
- shot:5
- should:-10
- shoulder:-12
- shout:4
- show:1
- shower:-2
+ shot:-3
+ should:-11
+ shoulder:-15
+ shout:2
+ shower:-3
  shown:-1
- shows:-9
- shrank:-4
+ shows:-12
+ shrank:-2
  shred:4
- shrink:-1
  shut:10
- si:-7
- sich:8
- sick:-7
- side:4
- sides:-9
+ si:-6
+ sich:9
+ sick:-10
+ side:6
+ sides:-7
  sideway:-1
- sie:1
  siev:-4
- sieve:1
+ sieve:-1
  sign:-4
- signal:-3
- silicone:-10
- silk:-7
- silky:5
- sill:-6
- silly:-8
- simmer:-1
- simp:-8
- simple:-5
- sin:10
- since:15
- sind:10
- sing:6
- single:-3
- sink:-5
- sinks:-5
- sip:4
- sipp:-3
- sister:-4
- sit:-5
- sits:-1
- sitt:3
- six:-5
+ silicone:-9
+ silk:-5
+ silky:-1
+ sill:-7
+ silly:-9
+ simmer:-2
+ simp:-7
+ simple:-6
+ sin:8
+ since:14
+ sind:8
+ sing:5
+ single:-5
+ sink:-6
+ sinks:-4
+ sip:5
+ sipp:-2
+ sister:-8
+ sitt:1
+ six:-6
  sixteen:-5
- sixty:-8
+ sixty:-7
  size:-1
- sized:-7
- ski:-6
- skimm:-3
+ sized:-6
+ ski:-8
+ skimm:-6
  skin:2
  skinny:-1
- skip:-3
- skipp:-3
+ skip:-4
+ skipp:-4
  skull:-4
- slab:-6
- slabs:-6
+ slab:-4
+ slabs:-8
  slapp:4
- sleep:-10
- sleev:-2
- slept:-6
- slic:2
- slice:5
+ sleep:-12
+ sleev:-3
+ sleeve:1
+ slept:-2
+ slic:-4
+ slice:4
  slick:-4
  slid:2
- slight:-10
- slime:-7
- slimy:-2
- slip:-1
- slipp:14
- slipper:11
- slippery:-1
- slopp:2
- slow:-6
- slug:-9
- slush:-8
+ slight:-9
+ slime:-6
+ slipp:16
+ slipper:7
+ slippery:-4
+ slopp:3
+ slow:-8
+ slug:-8
+ slush:-11
+ smalec:-1
  small:-10
- smaller:2
- smart:12
- smear:-4
- smel:-5
- smell:-8
- smelt:-1
- smok:9
- smoke:-5
- smooth:4
- smudge:-2
+ smaller:1
+ smart:10
+ smear:-3
+ smel:-4
+ smell:-10
+ smok:6
+ smoke:-7
+ smudge:-5
  snapp:-1
- sneez:8
+ sneez:10
  sneeze:-9
- sniff:-1
  snow:-9
- so:-14
- soak:8
+ so:-13
+ soak:7
  soap:3
- soaper:-9
+ soaper:-7
  soapmak:-4
- soaps:-14
- soapy:7
- sock:10
- socke:10
- socks:13
+ soaps:-12
+ soapy:8
+ sock:9
+ socke:9
+ socks:8
  soda:-2
- soduim:-4
+ sodium:-1
+ soduim:-3
  sofa:3
- soft:-7
- softer:-7
- sohn:2
- soil:-9
- soir:7
- sold:-10
- soles:12
- soleseife:-5
- solid:-6
+ soft:-4
+ softer:-6
+ soil:-10
+ soir:6
+ sold:-14
+ soles:14
+ soleseife:-6
+ solid:-8
+ solution:1
  some:7
- somebody:-15
+ somebody:-17
  someone:-23
- someth:-2
- somewhere:1
- son:-1
- soon:5
- sooner:-8
- sore:6
- sorry:-9
- sort:-1
+ someth:-4
+ somewhere:-1
+ son:-4
+ soon:6
+ sooner:-7
+ sore:7
+ sorry:-14
+ sort:-3
  sosa:3
- soude:-2
- sound:-11
- soup:-7
- source:-1
- sous:1
- south:-5
- soy:-5
+ soude:-1
+ sound:-13
+ soup:-6
+ source:-2
+ sous:2
+ south:-6
+ soy:-4
  soybean:-6
  spa:1
- space:-1
  spaniel:1
- spare:-9
+ spare:-7
  spat:12
- spatula:11
- speak:-6
- spearmint:-3
+ spatula:6
+ speak:-5
+ spearmint:-5
  speck:-10
- speed:-7
- spell:5
- spend:-1
+ speed:-5
+ spell:7
+ spend:-2
  spent:-3
- spice:-1
+ spice:-2
  spicy:-3
- spill:-1
- spilt:5
- spirit:-1
- spirulina:-5
- spit:7
- spitt:12
+ spill:-2
+ spilt:3
+ spinach:-1
+ spirit:4
+ spirulina:-8
+ spit:11
+ spitt:13
  splash:12
- splatter:9
- split:10
- splitt:9
+ splatter:14
+ split:9
+ splitt:8
  spoil:-5
- sponge:-10
- spoon:4
- spoonful:-5
- spot:6
- spots:-1
- spr:-10
- spray:11
- spread:-3
+ sponge:-11
+ spoon:3
+ spoonful:-3
+ spot:8
+ spots:-2
+ spr:-9
+ spray:9
+ spread:-2
  spreadsheet:-5
- sprig:-6
- sprinkl:-11
- sprinkle:-9
- spritz:5
- spritzer:10
- square:-6
- squash:7
- squeak:-5
- squirt:10
- st:-5
- stag:-1
+ sprig:-7
+ sprinkl:-8
+ sprinkle:-5
+ spritz:8
+ spritzer:13
+ square:-4
+ squash:8
+ squeak:-8
+ squirt:11
+ st:-7
  stage:-3
  stain:-10
- stainles:-5
- stair:-14
+ stainles:-7
+ stair:-11
  stall:-11
- stamp:-15
- stand:-11
+ stamp:-14
+ stand:-13
  standard:-11
  stank:9
- start:2
- static:-9
- stay:-15
- stays:-13
- steam:-3
- stearic:-9
- stearin:-7
+ static:-7
+ stay:-9
+ stays:-14
+ steam:-2
+ stearic:-3
+ stearin:-8
  steel:-13
- steep:-4
+ steep:-6
  stelle:10
- step:-10
- stepp:-2
- steps:-9
- stick:-4
- stickblend:-6
+ step:-6
+ stepp:-3
+ steps:-10
+ stick:-6
+ stickblend:-4
+ sticker:-1
  sticky:2
  stiff:-6
- still:7
- sting:8
- stink:-9
- stir:-10
- stirr:-1
- stirs:-5
- stock:-6
- stole:-4
- stomach:8
- ston:-2
- stood:-6
+ still:4
+ sting:6
+ stink:-8
+ stir:-9
+ stirr:1
+ stirs:-6
+ stock:-3
+ stole:-1
+ stomach:11
+ ston:-1
+ stone:-2
+ stood:-3
  stool:12
- stop:3
- stopp:-12
- stops:2
- store:-12
+ stop:1
+ stopp:-10
+ stops:4
+ store:-14
  storm:-12
  story:-7
- stout:-7
- str:2
- strain:-4
- strainer:-1
- strange:4
+ stout:-9
+ str:3
+ straight:-1
+ strain:-5
+ strange:3
  stranger:-1
- strap:5
- straw:-5
- strawberry:-8
- streak:10
- stream:6
- street:-3
- strength:-11
- stretch:-5
- strict:-2
+ strap:4
+ straw:-3
+ strawberry:-11
+ streak:13
+ stream:7
+ street:-2
+ strength:-10
+ stretch:-3
+ strict:-3
  string:-2
  strip:7
- stripe:9
- stripp:-6
- strong:-3
- stronger:-1
- stuck:2
- student:2
+ stripe:8
+ stripp:-7
+ strong:-2
+ stronger:-3
+ stuck:3
+ student:3
+ stuff:-3
  stunden:7
- stupid:10
- style:-2
- subject:-6
- such:5
+ stupid:7
+ style:-1
+ subject:-5
+ such:6
  suck:9
  sudden:-1
- suet:-8
- sugar:3
- suis:10
- suit:-6
- sum:-9
+ suds:-1
+ suet:-6
+ sugar:2
+ suis:12
+ suit:-9
+ sum:-6
  summer:-7
- sums:-5
- sun:-4
+ sums:-7
+ sun:-2
  sunburn:-5
- sunburnt:9
- sunday:-12
+ sunburnt:7
+ sunday:-11
  sunflower:-2
- sunflwer:-4
+ sunflwer:-1
+ super:1
  superfat:-22
  superfatt:-5
+ supermarket:-1
  supervisor:-6
- supp:-5
- supper:6
- supplier:-8
- suppos:-4
- suppose:-5
+ supp:-4
+ supper:4
+ supplier:-7
+ suppos:-2
+ suppose:-12
  sur:2
  sure:-10
- surface:2
- surgra:-15
- surprise:-2
- survive:-1
- suspect:-6
+ surgra:-16
+ surprise:-3
+ suspect:-4
  swallow:5
- swap:-12
+ swap:-11
  swapp:-11
- swear:-7
- sweaty:9
- sweep:-9
- sweet:-6
- swell:10
- swept:-3
- swig:6
- swimm:-7
- swirl:-16
- switch:-7
- swollen:14
- swore:-9
- syrup:-1
+ swear:-8
+ sweaty:10
+ sweep:-8
+ sweet:-5
+ swell:12
+ swept:-5
+ swig:2
+ swimm:-9
+ swirl:-14
+ switch:-1
+ swollen:15
+ swore:-10
  t:-9
  ta:-11
- tab:-3
- tabl:-8
- tablet:-1
- tack:4
- taffy:4
+ tab:-2
+ tabl:-6
+ table:1
+ tablespoon:2
+ tack:1
+ taffy:6
  tag:-11
- tak:-9
- take:-1
- taken:-1
- takes:-19
- tale:-4
+ tail:-1
+ tak:-8
+ take:2
+ taken:7
+ takes:-20
+ tale:-3
  talk:-1
  tall:-1
- tallow:-7
+ tallow:-9
  tan:-7
- tank:-5
- tap:3
- tape:-6
- taped:-1
- tapp:8
- tar:-3
- tare:-13
- tared:-4
+ tank:-6
+ tap:-3
+ tape:-5
+ taped:-3
+ tapp:5
+ tar:-2
+ tare:-12
+ tared:-2
  target:-8
  tast:3
- taste:-2
- tattoo:-10
+ taste:-1
+ tattoo:-11
  taught:-9
- tbsp:-5
- td:-8
- tea:1
- teach:-12
- teacher:-1
- team:-6
+ tbh:-2
+ tbsp:-6
+ td:-11
+ tea:-1
+ teach:-11
+ teacher:-2
+ team:-7
  tear:2
- tears:-8
- teaspoon:-3
+ tears:-6
+ teaspoon:2
  technical:-7
  teenage:-4
- teenager:2
- teeth:-4
- teh:6
+ teeth:-7
+ teh:8
  tel:-4
- telephone:-3
+ telephone:-1
  tell:-5
- tells:-6
- temp:-12
- temperatur:4
- temperature:-11
- temps:-4
- ten:-7
- tender:9
- tengo:4
- tenia:-1
- tenth:-9
- term:-6
- terrace:-4
+ tells:-4
+ temp:-11
+ temperatur:7
+ temperature:-13
+ temps:-3
+ ten:-6
+ tender:12
+ tengo:6
+ tenia:-2
+ tenth:-7
+ term:-4
+ terrace:-1
+ terrazzo:-1
  terrible:-2
- terrier:-5
- test:-12
- tester:-7
+ terrier:-6
+ test:-13
+ tester:-6
  tests:-7
- tete:-5
- text:3
+ tete:-6
+ text:1
+ textur:2
  texture:-1
- than:-13
- thank:-15
+ than:-16
+ thank:-18
  that:-2
- thats:8
- the:-3
- their:4
- them:-4
- then:-5
- theory:-1
- ther:12
- there:13
+ thats:9
+ the:-4
+ their:3
+ them:-5
+ then:-7
+ ther:15
+ there:12
  thereabout:-1
- therefore:-7
- therell:-6
- thermometer:-3
- these:-9
- they:6
+ therefore:-6
+ therell:-7
+ thermometer:-5
+ these:-11
+ they:7
  theyd:-7
- theyll:-2
- theyre:1
- theyve:4
- thick:-4
- thicken:-14
- thickener:-6
- thicknes:-11
- thigh:19
- thin:-3
+ theyll:-1
+ theyre:-1
+ theyve:5
+ thick:-5
+ thicken:-11
+ thickener:-4
+ thicknes:-9
+ thigh:15
+ thin:-2
  thing:-14
  think:-2
  thinn:-1
- third:-4
- thirsty:-5
+ third:-3
+ thirsty:-4
  thirteen:-7
- thirty:-12
+ thirty:-16
  this:1
  tho:5
- those:-17
- though:-6
- thought:4
- thread:-7
+ those:-19
+ though:-7
+ thought:6
+ thread:-9
  three:-6
- threw:7
+ threw:8
  throat:1
- throbb:-5
- through:1
- throw:-1
- thrown:1
- thru:7
- thumb:6
+ throbb:-4
+ through:5
+ throughout:-5
+ throw:1
+ thru:4
+ thumb:5
  thumbprint:-3
  thump:8
- thursday:-2
+ thursday:-1
  thx:-13
- tick:2
- ticks:-3
+ tick:4
+ ticks:-5
  tidi:-2
  tidy:-1
- tied:-7
- tiene:1
- tight:-5
+ tied:-6
+ tiene:3
+ tight:-3
  til:-10
  tiles:-9
- till:-3
- tilt:-5
+ till:-4
+ tilt:-7
  time:-1
- timer:-9
- times:-7
+ timer:-8
+ times:-4
  tin:-13
- ting:8
- tingl:7
- tingle:5
+ ting:6
+ tingl:6
+ tingle:2
  tins:-6
- tiny:4
- tip:12
+ tiny:6
+ tip:10
  tipp:-6
- tips:9
+ tips:6
  tired:-7
  tissue:9
- titanium:-1
- title:-4
- to:-5
- toast:-9
+ titanium:-2
+ title:-3
+ to:-6
+ toast:-11
  tocar:-1
- tochter:8
- today:-2
- toddler:3
+ tochter:5
+ today:-1
+ toddler:1
  todo:-5
- toe:2
- toes:2
- toffee:3
- together:-9
+ toe:5
+ toes:1
+ toffee:5
+ together:-15
  told:-10
- tom:-4
+ tom:-2
  tomato:-5
- tombee:11
- tomo:10
- tomorrow:4
- tone:-3
- tongue:1
- tonight:3
- too:-9
+ tombee:9
+ tomo:9
+ tomorrow:-1
+ tone:-1
+ tongue:-1
+ tonight:-2
+ too:-10
  took:4
- tools:-8
+ tools:-10
  toothpaste:7
- top:-11
- topp:-3
- tops:7
- torch:-7
- torn:-6
- total:-13
- touch:-3
- touche:12
- tournesol:-5
- tousse:5
- tout:-1
- toute:10
- towel:-6
- town:-1
- tr:-8
- trac:-8
+ top:-12
+ topp:-4
+ tops:8
+ torch:-6
+ torn:-5
+ total:-12
+ touch:-5
+ touche:13
+ tournesol:-4
+ tousse:4
+ tout:-2
+ toute:11
+ towel:-7
+ town:-2
+ tr:-10
+ trac:-7
  trace:-9
  track:-3
- tractor:-6
- trago:9
- trail:-1
- train:4
- translat:-2
- translate:-1
- translucent:1
- transparent:11
- travel:-1
- traver:-1
- tray:1
- trays:-4
- treasurer:-5
+ tractor:-8
+ trago:8
+ train:6
+ translat:-1
+ translate:-3
+ translucent:-2
+ transparent:13
+ tray:-2
+ trays:-7
+ treasurer:-4
  treat:6
  tree:-2
  trees:-3
- tres:10
- trial:-8
- trick:1
- tried:7
- tries:-7
+ tres:11
+ trial:-7
+ trick:4
+ tried:9
+ tries:-6
  trimming:2
- tripl:-5
- tripp:13
- trois:9
+ tripl:-4
+ tripp:15
+ trois:7
  trop:-2
- tropfen:7
- trouble:4
- trouser:11
- true:-9
- trust:-14
- truth:-5
+ tropfen:8
+ trouble:5
+ trouser:14
+ true:-8
+ trust:-13
+ truth:-4
  try:-4
- tsp:-8
- tub:-4
- tube:2
- tubes:-6
- tubs:-7
+ tsp:-9
+ tub:-5
+ tube:-2
+ tubes:-8
+ tubs:-9
  tue:-5
  tuesday:2
  tummy:11
  tun:13
- tunnel:-2
- turmeric:-5
- turn:9
- turns:-9
- tut:9
- tutor:-5
- twelve:-2
- twenty:-4
- twice:6
- twins:-1
- two:4
+ tunnel:-1
+ turmeric:-6
+ turn:7
+ turns:-8
+ tut:6
+ tutor:-6
+ twelve:1
+ twenty:-9
+ twice:5
+ twins:-2
+ two:5
  ty:-11
- typ:-1
+ typ:-2
  type:2
- typed:-10
+ typed:-8
  typical:-2
  typo:-7
- typos:-3
- u:-4
- uber:17
- uberfettung:-6
- ubers:6
- uf:-10
- ugh:-6
- ugly:-8
- uh:4
- ul:-9
- ultramarine:-5
- um:5
- un:-2
+ typos:-4
+ u:-2
+ uber:12
+ uberfettung:-7
+ ubers:10
+ uf:-11
+ ugh:-7
+ ugly:-9
+ uh:3
+ ul:-10
+ ultramarine:-6
+ um:7
+ un:-1
  una:3
- unchang:8
- uncle:-12
- uncur:7
- und:-7
- under:4
+ unchang:7
+ uncle:-11
+ uncur:10
+ und:-8
+ under:3
  underneath:10
- underside:10
+ underside:9
  understand:-7
- undilut:10
- undissolv:-2
+ undilut:11
+ undissolv:-4
  une:9
- unicorn:-10
- unit:1
- units:-6
- unmold:5
- unopen:-1
+ unicorn:-9
+ unit:-1
+ units:-7
+ unmold:3
+ unmould:-1
+ unrefin:-3
  unsaponifi:-1
- unscent:-9
+ unscent:-7
  unterarm:15
  until:2
  up:-1
- update:1
- upside:-6
- urgent:6
- us:-10
+ update:-1
+ upside:-4
+ urgent:5
+ us:-7
  usable:-11
- usado:-5
- use:-21
- used:-6
- useful:-6
+ usado:-6
+ use:-19
+ used:-7
+ useful:-10
  uses:-12
- usual:-9
- v1:-10
+ using:-8
+ usual:-6
+ utility:-1
+ v1:-6
  v2:-10
  v3:-8
- v4:-3
- v:-3
+ v4:-5
+ v:-2
  value:-6
- van:-7
- vanilla:-9
- vapeur:3
- vapor:-3
- vapour:1
+ van:-6
+ vanilla:-10
+ vapeur:4
+ vapor:-2
  varnish:-7
- vaseline:-11
- vaso:7
- veces:-5
- vegan:-1
- vegetable:-8
- vegetarian:-1
- vent:-13
+ vaseline:-7
+ vaso:6
+ veces:-6
+ vegetable:-10
+ vent:-15
  veo:9
- verbrannt:4
+ verbrannt:5
  verdict:-7
- verify:-8
- verschluckt:11
+ verify:-9
+ verschluckt:14
  verse:2
- version:-8
- very:1
- vet:-1
- veteran:-7
- video:-8
+ version:-9
+ very:2
+ vet:1
+ veteran:-6
+ video:-9
  viel:-4
- village:-6
+ village:-9
  vinegar:9
- virgin:-3
+ virgin:-5
  visage:9
  visit:-3
- visitor:-3
- vite:-6
+ visitor:-4
+ vite:-7
  voice:8
- volcano:4
- voll:2
- volume:-9
- volunteer:-12
- vom:12
+ volcano:1
+ voll:3
+ volume:-8
+ volunteer:-11
+ vom:10
  vomit:9
  von:2
- vous:-12
- w:6
+ vous:-9
+ w:7
  waist:-9
- wait:-7
- wake:6
- wakes:3
- walk:8
- wall:-12
- walnut:-12
- wann:-8
- want:-13
- wants:-9
- war:-2
- wardrobe:-5
- warm:3
- warn:-9
+ wait:-8
+ wake:4
+ wakes:2
+ walk:5
+ wall:-10
+ wallet:-1
+ walnut:-13
+ wander:-1
+ wann:-9
+ want:-15
+ wants:-8
+ wardrobe:-3
+ warm:-1
+ warn:-1
  was:2
- wasnt:-7
+ wash:-3
+ wasnt:-5
  wasp:-4
- wasps:-3
+ wasps:-1
  wasser:-7
- waste:-5
- watch:-4
+ waste:-6
+ watch:-5
  water:6
- watery:-3
+ watery:-2
  watr:-3
- watter:-11
- wax:-3
- waxed:-6
- waxy:-2
- way:-2
- wear:-4
+ watter:-10
+ wax:-5
+ waxed:-5
+ waxy:-3
+ way:2
+ weaker:-6
+ wear:-5
  wears:-11
- weather:-11
- web:1
+ weather:-9
+ web:-1
+ website:-2
  wed:-4
- wedd:4
- wednesday:-2
- week:-11
- weekend:-13
- weeks:-24
- weeps:11
- weg:1
- weh:9
+ wedd:7
+ wednesday:-1
+ week:-12
+ weekend:-11
+ weeks:-23
+ weeps:8
+ weh:6
  weigh:-17
- weight:-9
- weird:10
- weiss:11
+ weight:-8
+ weird:12
+ weiss:12
  welcome:-8
- weld:-2
- well:-10
- welli:-5
+ weld:-1
+ well:-11
+ welli:-4
  wenn:-13
- were:2
- werent:-1
  wet:5
- weve:-14
- what:-2
- whatever:-6
+ weve:-12
+ whatever:-4
  whats:-13
- whatsoever:-2
- wheel:-4
- wheez:12
+ whatsoever:-5
+ wheel:-7
+ wheez:9
  wheeze:7
- when:2
- whenever:1
- where:7
- whether:-6
- which:-20
- whichever:-6
- while:-7
- whip:-1
- whipp:-4
- whisk:-1
- white:8
+ when:1
+ whenever:4
+ where:8
+ whether:-9
+ which:-21
+ whichever:-7
+ while:-5
+ whipp:1
+ whisk:1
+ white:10
  whiteboard:-2
- whiter:-3
- whitish:-3
- who:-1
+ whiter:-5
+ whitish:-1
+ who:-4
  whod:-1
- whoever:-6
- whole:2
+ whoever:-5
+ whole:1
  wholesaler:-4
  whom:-5
  whose:-7
- why:-3
- wide:-5
- width:-3
+ why:-2
+ wide:-4
+ width:-4
  wie:-7
- will:-15
- wind:4
- window:1
- windowsill:-3
- windy:-2
- wine:7
+ wife:3
+ will:-14
+ wind:-2
+ window:6
+ windowsill:3
+ windy:-5
+ wine:8
  wing:-5
- wins:-12
+ wins:-14
  winter:-16
- wip:2
- wipe:1
- wiped:11
- wird:-11
- wire:-7
- wise:-15
+ wip:3
+ wipe:3
+ wiped:9
+ wird:-10
+ wire:-9
+ wise:-13
  wish:-8
  with:-4
  within:-11
- without:-5
+ without:-4
  wk:-7
- wks:-3
- wobb:11
+ wks:-6
+ wobb:7
  wobbl:5
- woke:10
- wollte:-6
- woman:8
- women:-3
+ woke:9
+ wollte:-5
+ woman:6
+ women:-2
  won:-1
- wonder:-6
+ wonder:-8
  wonky:-3
- wont:15
- wood:-10
- wooden:-6
- wool:-2
- word:-6
+ wont:14
+ wood:-5
+ wooden:-9
+ wool:-3
+ word:-7
  words:-9
  wore:-4
- work:-5
- works:-7
- worksheet:-1
+ work:-8
+ works:-11
+ worksheet:-2
  workshop:-3
  worktop:-5
- worri:-6
- worry:-3
- worse:8
- worst:-6
- worth:-4
+ worri:-2
+ worry:-6
+ worse:10
+ worst:-5
+ worth:-3
  would:-20
- wouldnt:-10
- wow:-2
- wrap:-8
- wrapp:3
+ wouldnt:-9
+ wow:-1
+ wrap:-6
+ wrapp:1
  wrapper:-2
- wreck:-3
- wrink:-1
- wrinkl:1
- wrist:13
- writ:-12
- write:-10
- written:-6
- wrong:-11
+ wreck:-4
+ wrink:2
+ wrinkl:-1
+ wrist:14
+ writ:-10
+ write:-14
+ written:-10
+ wrong:-12
  wrote:-18
- x2:-3
- x:-15
- y:6
- ya:-7
- yall:-2
- yard:-7
- year:-5
- years:-10
+ x2:-4
+ x:-11
+ y:8
+ ya:-8
+ yall:-4
+ yard:-9
+ year:-10
+ years:-11
  yellow:8
- yellowish:7
- yes:-3
- yesterday:8
- yet:-11
- yeux:-7
- yield:-8
+ yellowish:4
+ yes:-1
+ yesterday:9
+ yet:-13
+ yeux:-9
+ yield:-9
  ylang:-1
- yo:-1
- yoghurt:-9
- yogurt:-6
- yolk:-1
- you:-5
- youd:-12
+ yo:1
+ yoghurt:-8
+ yogurt:-7
+ you:-7
+ youd:-11
  youll:-4
- young:-10
- youngest:5
- your:-3
+ young:-11
+ youngest:3
+ your:-2
  youre:-6
- yours:-7
- yourself:-3
- youve:4
- yr:7
- yrs:-5
- zap:-8
- zapp:-1
- zappy:-8
+ yours:-8
+ yourself:-4
+ youve:1
+ yr:3
+ yrs:-7
+ zap:-6
+ zapp:-6
+ zappy:-7
  zaps:-15
  zero:-7
- zu:-8
- zum:-10
- zwei:-2
- £0:-6
+ zu:-10
+ zum:-7
+ zwei:-3
+ £0:-7
  £1:-5
  £2:-5
- £3:-4
- £4:-8
- £6:-2
- £9:-4
+ £3:-5
+ £4:-7
+ £6:-1
+ £9:-5
  °c:-13
- °f:-6
- ·:-5
- ¿la:-6
- ¿que:-8
+ °f:-7
+ ·:-3
+ ¿la:-7
+ ¿que:-9
  ¿se:-5
  –:-12
  —:-15
  •:-13
- €:-8
+ €:-6
  →:-10
  ☐:-7
---:6
--:-2
--A:2
--B:11
--C:-3
--D:6
--E:5
--F:-6
+--:5
+-:-1
+-A:3
+-B:10
+-C:-2
+-D:5
+-E:4
+-F:-10
 -G:-12
--H:11
--I:4
--J:8
--K:7
--L:10
--M:2
--N:-3
+-H:9
+-I:7
+-J:11
+-K:5
+-L:8
+-M:-1
 -O:8
--P:1
+-P:-1
 -Q:-4
--R:9
--S:-1
--T:14
--V:1
--W:6
--Y:-3
--b:4
--d:6
--f:-4
--g:5
--h:10
--j:-4
--k:-4
--l:-4
--m:5
--n:13
--o:4
--p:1
--q:4
--s:-6
--t:1
--v:-1
--y:-11
-A-:-5
-A:7
-AA:1
-AC:6
-AD:-2
-AE:10
-AF:6
-AG:-8
-AH:-4
-AI:4
-AK:4
-AL:-3
+-R:8
+-S:-5
+-T:11
+-V:-1
+-W:5
+-Y:-4
+-b:1
+-d:7
+-f:-3
+-g:4
+-h:8
+-i:-1
+-j:-2
+-k:-5
+-l:-5
+-m:1
+-n:11
+-o:3
+-q:2
+-r:-1
+-s:-1
+-u:1
+-y:-13
+-z:-2
+A-:-3
+A:6
+AA:2
+AC:7
+AD:-3
+AE:11
+AF:3
+AG:-7
+AH:-5
+AI:5
+AK:6
+AL:-2
 AM:-7
-AO:3
+AN:2
+AO:2
 AP:7
-AQ:4
+AQ:5
 AR:14
 AS:-1
-AT:-1
-AV:-1
-AW:4
-AY:11
+AT:1
+AW:2
+AY:15
 Ab:2
 Af:-1
-Ag:7
-Ah:-10
+Ag:8
+Ah:-13
 Ai:3
-Aj:-17
-Ak:-4
-Al:7
-Am:8
-An:6
+Aj:-21
+Ak:-1
+Al:6
+Am:7
+An:7
 Ao:8
-Aq:12
-Ar:7
+Ap:-1
+Aq:9
+Ar:5
 As:-2
-At:1
-Au:13
-Av:4
-Aw:9
-Ay:2
-Az:4
-B:18
+Au:10
+Av:2
+Aw:10
+Ay:1
+Az:3
+B-:1
+B:16
 BA:16
-BB:9
-BK:6
-BO:10
-BV:11
+BB:10
+BK:8
+BO:11
+BV:9
 Bf:-11
-Bi:6
-Bj:8
+Bi:7
+Bj:10
 Bo:-5
 Bp:-2
-Bt:-2
-Bw:-1
-Bz:6
-C:6
+Bw:1
+Bz:5
+C:5
 CA:4
-CB:-5
-CC:-2
-CD:16
+CB:-3
+CC:-1
+CD:15
 CE:-8
 CF:-9
-CG:4
-CH:-2
+CG:3
+CH:-1
 CI:-6
-CK:7
-CL:12
-CM:-12
-CN:5
-CO:-5
+CK:5
+CL:11
+CM:-14
+CN:3
+CO:-6
 CP:-5
-CQ:6
+CQ:8
 CR:11
-CS:6
-CV:-5
-CW:-7
-CY:7
-Cb:7
-Cd:6
-Cf:-11
-Cg:-1
-Ch:13
-Ci:1
-Cj:-2
-Ck:10
-Cl:-4
-Cm:2
-Cn:-4
-Co:-3
-Cp:8
-Cq:-12
-Cr:2
+CS:5
+CV:-6
+CW:-8
+CY:8
+Cb:10
+Cd:9
+Cf:-6
+Cg:-3
+Ch:16
+Ci:2
+Cj:-5
+Ck:6
+Cl:-3
+Cm:3
+Cn:-2
+Co:-1
+Cp:7
+Cq:-14
+Cr:3
 Cs:-2
 Ct:3
-Cv:-7
-Cw:-12
-Cy:-1
-Cz:-6
+Cv:-6
+Cw:-7
+Cy:-2
+Cz:-7
 D-:-4
-D:13
-DA:21
+D:12
+DA:19
 DD:8
 DO:-9
-DQ:8
-DS:1
-Db:12
-Di:6
-Dk:15
-Do:-4
-Dp:13
-Dq:6
-Dt:8
-Dw:-2
-E-:-4
+DQ:10
+DS:4
+Db:13
+Di:11
+Dk:14
+Do:-3
+Dp:14
+Dq:9
+Dt:10
+Dw:-1
+Dz:-2
+E-:-5
 E:15
 EA:3
 EC:5
-EE:-7
-EF:-7
-EH:19
-EN:-1
-EO:1
-EP:-13
+EE:-8
+EF:-8
+EH:14
+EN:1
+EP:-14
 EQ:4
-ER:10
-ES:1
+ER:11
+ES:2
 ET:10
-EV:14
-EW:8
-Ef:-12
+EV:13
+EW:9
+Ef:-13
 Eh:12
-Ei:6
-El:15
-Eo:-12
-Ep:4
-Eq:3
-Er:-3
-Et:-10
+Ei:8
+El:10
+Eo:-14
+Ep:3
+Eq:4
+Er:-1
+Et:-11
 Ev:2
-Ew:-10
-Ez:2
+Ew:-11
+Ez:4
 F-:-4
-F:-2
-FC:-10
-FD:3
+F:-1
+FA:1
+FC:-11
+FD:5
 FE:-2
-FL:-9
+FL:-6
 FM:-10
-FN:-13
-FO:-16
+FN:-14
+FO:-17
 FP:-8
-FQ:1
-FS:-9
-FW:-13
-Fb:11
-Ff:1
-Fi:-11
-Fj:-6
-Fk:-10
-Fo:-4
-Fp:-8
-Fq:-8
+FS:-6
+FW:-14
+Fb:9
+Ff:2
+Fi:-12
+Fj:-7
+Fk:-8
+Fo:-3
+Fp:-9
+Fq:-6
 Fr:-4
 Fs:-10
-Ft:-5
-Fv:-7
-Fw:6
-Fy:7
-Fz:-2
-G-:9
+Ft:-6
+Fv:-6
+Fw:7
+Fy:5
+G-:6
 G:-4
-GA:2
-GC:1
-GF:-3
-GG:8
+GA:4
+GC:2
+GF:-4
+GG:7
+GK:7
 GL:9
-GM:-5
-GN:4
+GM:-8
+GN:5
 GO:6
 GP:5
-GQ:2
-GR:8
-GS:-7
-GV:3
-GW:11
-GY:-5
+GQ:-1
+GR:6
+GS:-5
+GV:6
+GW:8
+GY:-4
+Gb:2
 Gi:-4
-Gj:5
-Gl:-6
-Gp:8
-Gq:-4
+Gj:7
+Gl:-4
+Go:2
+Gp:6
+Gq:-5
 Gr:-6
-Gt:-1
+Gt:-2
 Gv:7
-Gz:4
-H-:6
-H:12
+Gw:2
+Gz:3
+H-:8
+H:13
 HA:9
-HE:-2
+HE:-1
 HH:11
-HI:8
-HM:-4
+HI:9
 HN:-4
-HO:3
-HP:1
-HQ:-2
-HS:8
-HT:13
-HV:12
-HW:11
+HO:1
+HP:2
+HQ:-1
+HS:7
+HT:11
+HV:15
+HW:12
 HY:9
-Hb:7
+Hb:4
 Hf:-1
-Hh:11
+Hh:8
 Hi:-19
+Hj:-2
 Hn:6
 Ho:-6
-Hp:-4
-Hq:13
-Hr:7
-Ht:-7
-Hw:-11
+Hp:-3
+Hq:10
+Hr:4
+Ht:-8
+Hw:-16
 Hz:10
-I-:-1
-I:-6
-IA:-13
-IC:-4
+I:-8
+IA:-14
+IC:-2
+IE:-6
+IM:-1
 IN:-1
 IO:-1
-IP:-9
-IQ:-2
-IS:-2
-IW:-6
+IP:-8
+IQ:-3
+IS:-4
+IW:-5
 Ib:-4
-If:-1
-Ii:-8
-Ij:2
-Io:-7
-Ip:5
+If:-2
+Ii:-10
+Ij:-1
+Io:-4
+Ip:6
 It:-9
-Iw:-7
+Iw:-8
 Iz:-7
-J-:6
-J:10
+J-:7
+J:11
 JO:-6
-JP:4
-JS:-7
-Jo:1
-Jt:12
-Jz:6
-K-:8
-K:11
-KA:14
-KE:5
+JP:5
+JS:-10
+Jo:-1
+Jt:13
+Jz:5
+K-:7
+K:13
+KA:16
+KE:8
 KH:3
-KK:7
-KN:7
-KO:-2
-KP:8
-KQ:7
+KK:8
+KN:9
+KO:-4
+KP:11
+KQ:11
 KS:-3
 KT:5
-KV:9
+KV:11
 KW:-1
-Kb:13
+Kb:12
 Kf:-8
-Kh:5
-Ki:-6
-Ko:-1
-Kp:16
-Kr:6
-Kt:5
-Kw:-9
-Kz:1
-L-:-19
-L:14
-LA:6
+Kh:4
+Ki:-5
+Ko:-2
+Kp:11
+Kr:8
+Kt:3
+Kw:-8
+Kz:2
+L-:-14
+L:15
+LA:7
 LC:-5
 LG:-2
-LN:-4
-LO:-5
-LP:-5
+LO:-3
+LP:-4
+LQ:1
 LS:12
-LW:1
+LW:-2
 LY:-8
 Lb:8
-Lf:4
-Lh:8
-Li:-6
-Lk:14
-Lo:-2
-Lp:13
-Lq:5
+Lf:5
+Lh:7
+Li:-4
+Lk:10
+Lo:-4
+Lp:9
+Lq:6
 Lr:8
-Lt:5
-Lw:-2
-Lz:4
-M-:-9
-M:-1
+Lt:3
+Lw:-5
+M-:-16
+M:-3
 MA:-19
 MC:-10
-MD:7
-ME:-8
-MF:-8
-MG:-9
+MD:10
+ME:-10
+MF:-10
+MG:-7
+MH:-3
 MK:-5
-MM:-10
-MN:2
-MO:-3
-MP:-4
-MQ:-8
-MR:-1
-MS:-3
+MM:-5
+MN:5
+MO:-5
+MP:-3
+MQ:-3
+MS:-2
 MV:-7
-MW:2
-Mb:2
-Md:-3
-Mf:-8
-Mh:-14
-Mi:-7
-Mj:3
-Mk:-4
+MW:1
+Mb:4
+Md:-2
+Mf:-10
+Mg:-4
+Mh:-11
+Mi:-5
+Mj:5
+Mk:-3
 Ml:-6
-Mo:-8
-Mp:-7
+Mo:-7
+Mp:-9
+Mq:-3
 Mr:-10
-Mt:-3
-Mu:-21
-Mv:-3
-Mw:-2
-My:-7
+Mt:-4
+Mu:-20
+Mv:3
+My:-4
 Mz:-3
-N-:2
-N:-2
+N-:4
+N:-4
 NA:-9
-NC:-9
-ND:6
-NE:-12
-NF:-1
-NG:-7
+NC:-7
+ND:7
+NE:-9
+NF:-3
+NG:-5
 NH:-8
 NI:6
-NK:-5
-NL:-3
-NM:-6
-NN:-12
-NO:-5
-NP:-2
-NR:-12
-NS:-12
-NT:7
-NV:-17
-NW:-22
+NK:-9
+NL:-4
+NM:-5
+NN:-10
+NO:-4
+NQ:-1
+NR:-13
+NS:-10
+NT:8
+NV:-13
+NW:-18
 NY:-2
-Nb:-15
-Nd:6
+Nb:-11
+Nd:7
 Nf:7
-Ng:7
-Nh:-8
-Ni:-17
-Nj:1
-Nk:1
+Ng:10
+Nh:-6
+Ni:-18
+Nj:6
+Nk:2
 Nl:4
-Nm:-11
-Nn:12
-No:-10
-Np:-3
-Nq:-4
-Nr:-18
-Ns:-14
+Nm:-9
+Nn:10
+No:-11
+Np:-2
+Nq:-3
+Nr:-20
+Ns:-13
 Nt:-7
-Nu:-8
-Nv:8
-Nw:-8
-Ny:-8
+Nu:-7
+Nv:6
+Nw:-6
+Ny:-12
 Nz:4
 O:2
 OA:-7
 OB:7
 OC:-2
-OD:14
-OE:10
-OF:-7
-OG:-11
+OD:13
+OE:11
+OF:-4
+OG:-10
 OH:4
-OI:-8
+OI:-10
 OJ:7
 OL:10
 OM:3
-ON:-3
-OO:2
+OO:1
 OP:9
 OQ:-5
 OR:1
 OS:-5
-OT:22
-OV:-1
-OW:3
-OY:9
+OT:21
+OV:-2
+OW:4
+OY:8
 Ob:8
 Od:10
-Of:4
+Of:2
+Og:2
 Oh:1
-Oi:-3
-Oj:-2
-Ok:7
-Ol:8
-Om:-5
-On:3
+Oi:-5
+Oj:-4
+Ok:5
+Ol:7
+Om:-7
+On:-2
 Oo:-1
-Op:-7
-Oq:13
+Op:-11
+Oq:15
 Or:3
 Ot:4
-Ou:8
+Ou:11
 Ov:-2
-Ow:-3
-Oz:-1
-P-:7
-P:10
+Ow:-2
+Oz:1
+P-:8
+P:9
 PA:2
-PE:-9
-PF:3
-PG:6
-PH:12
-PI:-4
-PJ:10
-PL:2
+PC:-3
+PE:-10
+PF:5
+PG:9
+PH:11
+PI:-1
+PJ:13
+PL:1
 PM:3
-PN:-7
+PN:-4
 PO:8
-PP:5
-PQ:1
-PR:7
-PS:1
-PT:12
-PV:13
-PW:4
-PY:-1
+PP:6
+PR:12
+PT:9
+PV:14
+PW:5
 Pb:-1
-Pf:-7
-Ph:13
+Pf:-8
+Ph:14
 Pi:11
-Pj:-1
+Pj:1
 Pk:-1
-Pl:6
-Pm:-2
+Pl:7
+Pm:-1
 Pn:7
 Po:4
-Pp:-6
-Pq:6
-Pr:7
-Pt:6
+Pp:-4
+Pq:4
+Pr:8
+Pt:4
 Pu:12
-Pv:-1
-Pw:-10
+Pv:1
+Pw:-9
 Py:-8
-Pz:3
+Pz:2
 Q-:8
 Q:4
-QA:-4
-QC:-5
-QE:3
-QF:5
-QG:-1
+QA:-6
+QC:-4
+QD:1
+QE:4
+QF:6
+QG:1
 QH:-4
-QI:-2
-QK:-5
-QL:3
-QM:-10
+QI:-3
+QK:-7
+QL:5
+QM:-15
 QN:-1
-QO:1
+QO:3
 QP:-14
-QQ:-9
+QQ:-11
 QR:-2
-QS:-10
-QT:7
-QV:-14
-QW:-7
-QY:-4
-Qb:-8
-Qd:13
+QS:-11
+QT:8
+QV:-13
+QW:-4
+QY:-2
+Qb:-5
+Qd:11
 Qf:-11
-Qg:4
+Qg:6
 Qh:-3
-Qi:2
 Qj:5
-Qk:-3
-Ql:4
-Qm:7
-Qo:-4
-Qq:-18
-Qr:7
-Qs:-11
-Qt:-6
-Qu:-2
-Qv:12
-Qw:4
+Qk:-5
+Ql:7
+Qm:6
+Qo:-6
+Qp:2
+Qq:-19
+Qr:4
+Qs:-9
+Qt:-5
+Qv:13
+Qw:5
 Qy:4
-Qz:-6
-R-:4
-R:15
-RA:-2
-RC:9
-RE:5
-RG:-4
+Qz:-5
+R-:7
+R:14
+RA:-4
+RC:10
+RE:4
+RG:-2
 RH:11
-RL:7
+RL:5
 RN:5
 RO:2
-RP:8
-RQ:8
-RS:15
-RV:7
+RP:7
+RQ:9
+RS:19
+RV:8
 RW:13
-RY:7
+RY:5
 Rb:4
-Rh:7
+Rh:10
 Ri:-6
-Rk:5
-Rl:-1
-Rm:-3
-Ro:-1
-Rp:-4
-Rr:7
-Rt:5
+Rk:8
+Rm:-4
+Ro:1
+Rp:-2
+Rr:9
+Rt:6
 Rw:-9
 Rz:7
 S-:4
 S:-4
-SA:5
-SC:1
+SA:3
+SC:-2
+SD:1
 SE:1
-SF:-3
-SG:-1
-SH:-10
-SK:-2
+SF:-4
+SG:-4
+SH:-11
+SK:1
 SL:8
+SM:1
 SO:-3
 SP:-3
-SQ:-6
+SQ:-5
 SR:16
-SS:10
-SW:-4
-Sb:9
-Sf:-8
-Sh:-13
-Sj:-4
-Sk:7
-Sl:-9
-Sm:10
+SS:12
+SW:-6
+Sb:8
+Sf:-7
+Sh:-15
+Si:1
+Sj:-5
+Sk:8
+Sl:-8
+Sm:12
 So:5
-Sp:4
-Sq:-1
-Sr:7
-St:3
-Su:-2
-Sw:-4
+Sp:7
+Sr:8
+St:1
+Su:-3
+Sw:-6
 Sy:-6
-Sz:-3
-T-:-4
-T:10
+Sz:-2
+T-:-6
+T:8
 TA:6
-TH:13
-TK:-3
-TO:9
-Th:15
-Ti:11
-To:3
-Tp:13
-Tq:9
-Tt:8
-Tz:-1
+TH:12
+TK:-4
+TO:10
+Th:12
+Ti:6
+To:2
+Tp:15
+Tq:10
+Tt:4
+Tz:-2
 V-:3
-V:2
-VA:5
-VB:12
-VC:7
-VE:12
-VK:8
-VN:-7
+VA:6
+VB:11
+VC:8
+VE:13
+VK:10
+VN:-8
 VO:4
-VP:15
-VS:-2
-VT:4
+VP:13
+VS:-4
+VT:3
 VW:11
 Vf:-9
-Vi:2
-Vo:-8
-Vp:-3
-Vq:8
-Vr:6
-Vt:1
-Vw:-4
+Vi:1
+Vo:-9
+Vp:-2
+Vq:10
+Vr:10
+Vw:-2
 Vz:5
-W-:5
+W-:4
 W:2
 WA:2
 WC:4
 WE:6
-WF:-14
-WG:-4
-WH:5
-WK:3
-WL:-1
-WM:-8
-WN:2
-WO:1
-WP:-1
-WQ:-3
-WR:14
-WS:8
-WT:6
-WV:-2
+WF:-13
+WG:-2
+WH:3
+WI:-2
+WK:2
+WL:1
+WM:-9
+WN:1
+WO:4
+WP:-2
+WQ:-2
+WR:12
+WS:5
+WT:7
+WV:-1
 WW:-10
 WY:5
-Wb:-7
-Wf:-8
-Wg:1
-Wh:-2
-Wi:-1
-Wk:2
-Wl:8
+Wb:-5
+Wf:-6
+Wg:-1
+Wi:-3
+Wj:-1
+Wk:4
+Wl:7
 Wm:7
-Wo:4
-Wp:-7
+Wo:6
+Wp:-6
 Wq:-5
-Wr:-3
-Wv:5
-Ww:3
+Wr:1
+Wt:-1
+Wv:10
+Ww:1
+Wy:-1
 Wz:2
-X:13
-XA:13
-Y-:-1
-Y:12
-YA:6
-YC:-11
-YN:11
-YO:-1
+X:12
+XA:12
+Y-:-2
+Y:11
+YA:8
+YC:-8
+YN:8
 YP:-4
-YQ:6
-YS:-9
-YW:9
+YQ:5
+YS:-8
+YW:11
 YY:-4
-Yf:-7
-Yh:10
+Yf:-9
+Yh:9
+Yi:1
 Yl:-5
 Yo:2
-Yp:7
-Yr:12
-Yt:-5
-Yw:-1
-Yz:8
-any:-9
+Yp:6
+Yr:10
+Yt:-6
+Yw:-2
+Yz:6
+any:-8
 b-:9
-b:8
-bA:11
-bC:-2
-bE:10
-bG:5
-bK:11
-bN:9
+b:9
+bA:12
+bC:-3
+bE:12
+bG:6
+bH:3
+bK:10
+bN:8
 bO:-2
-bP:-8
-bQ:-6
+bP:-6
+bQ:-4
 bR:-1
-bS:11
-bW:3
+bS:13
+bW:5
 bb:-6
 bf:-8
-bh:-1
-bi:9
-bj:-8
-bl:4
-bm:7
-bo:2
-bp:10
-bq:8
-br:7
-bt:2
-bw:-3
+bh:-2
+bi:10
+bj:-9
+bl:5
+bm:4
+bo:-1
+bp:13
+bq:6
+br:9
+bt:3
+bw:-2
 bz:7
-d-:-3
+d-:-4
 d:9
 dA:12
-dO:-2
-dQ:-4
-di:4
+dO:-4
+dQ:-5
+di:6
 dt:3
-dw:-6
-dz:10
-f-:3
+dw:-9
+dz:8
+f-:1
 f:-5
-fC:-14
-fE:-16
-fF:-8
-fG:-7
-fH:-8
+fC:-15
+fE:-14
+fF:-7
+fG:-6
+fH:-10
 fI:6
-fK:-4
-fM:-7
-fN:-10
-fO:-3
-fP:-4
+fK:-5
+fM:-10
+fN:-13
+fO:-4
+fP:-5
 fQ:-7
-fR:6
-fS:-11
-fV:-9
-fW:-9
-fY:-10
-ff:-16
-fg:-9
-fh:8
-fi:1
+fR:3
+fS:-8
+fV:-11
+fW:-8
+fY:-7
+fb:-2
+ff:-15
+fg:-13
+fh:10
+fi:-1
 figures:-8
-fj:-5
-fl:-2
-fo:5
-fp:-15
-fq:-19
-fr:-3
-fs:-8
-ft:-4
-fu:6
+fj:-2
+fl:-3
+fo:3
+fp:-12
+fq:-13
+fr:-6
+fs:-10
+ft:-5
+fu:5
 fv:-1
 fw:-2
 fy:-7
 fz:-6
-g-:4
+g-:3
 g:-1
-gA:-2
 gC:-3
 gE:-2
 gN:-7
 gO:-6
 gP:-7
-gW:6
+gW:10
 gY:-1
-gg:-8
+gf:2
+gg:-10
 gl:-7
-gt:3
+gt:2
 gy:-14
-gz:-10
-h-:9
-h:16
-hA:10
-hE:-12
-hF:-11
-hG:-9
-hH:-1
-hJ:9
-hK:-5
-hM:9
+gz:-9
+h-:8
+h:17
+hA:7
+hC:-2
+hE:-15
+hF:-9
+hG:-8
+hJ:6
+hK:-4
+hM:5
 hN:5
-hO:2
-hP:-3
-hQ:8
-hR:8
-hS:-4
-hT:-7
-hW:10
-hb:7
-hf:-3
-hh:7
-hi:-4
+hO:-1
+hP:-2
+hQ:11
+hR:4
+hS:-5
+hT:-9
+hW:8
+hb:9
+hf:-5
+hh:8
+hi:-5
 hj:-5
-hm:-3
-hn:3
-ho:-4
-hp:-10
-hq:6
-hr:-2
-ht:1
-hu:5
+hm:-2
+hn:2
+ho:-6
+hp:-8
+hq:5
+hr:-4
+ht:4
+hu:4
 hw:-9
 hz:-8
-i-:-2
+i-:-4
 i:2
 iA:7
 iB:13
-iC:4
-iD:-1
-iE:9
-iF:-4
-iG:-2
-iH:-3
+iC:5
+iD:-3
+iE:10
+iG:-4
+iH:-2
 iI:-4
-iJ:10
-iL:-1
-iM:-4
+iJ:9
+iK:-1
+iL:-7
+iM:-3
 iN:-4
-iO:5
+iO:6
 iP:8
-iQ:4
-iR:10
-iS:-4
-iT:6
-iV:-1
-iW:6
-iY:8
-ib:9
-if:5
+iQ:-3
+iR:9
+iS:-7
+iT:8
+iV:-2
+iW:5
+iY:6
+ib:8
+if:4
 ig:-9
-ii:-5
-ij:-6
-ik:-7
-il:-10
-im:6
-io:2
-ip:-6
+ih:1
+ii:-7
+ij:-5
+ik:-4
+il:-9
+im:3
+io:-1
+ip:-5
 iq:9
 ir:-1
 is:-4
-it:-2
 iu:-5
-iv:-7
-iy:5
-iz:1
+iv:-3
+iw:3
+iy:3
+iz:-1
 j-:-2
 j:-4
-jA:6
-jC:-11
+jA:7
+jC:-10
 jD:8
 jE:-12
 jF:4
-jG:-2
-jH:2
-jK:-6
+jG:-3
+jH:4
+jK:-5
 jM:-9
 jN:-5
-jO:3
+jO:1
 jP:-7
 jQ:-7
-jV:7
-jW:-1
-jb:5
-jf:-8
-jh:-5
+jV:9
+jW:-2
+jb:6
+jf:-6
+jh:-2
 ji:3
-jj:-2
-jm:9
-jo:-1
-jp:-1
-jq:-7
-jr:11
-js:1
-jt:3
-jw:-7
-jz:2
+jj:-3
+jm:8
+jo:3
+jp:2
+jq:-2
+jr:14
+js:3
+jt:1
+jw:-8
 k:7
-kA:10
-kD:8
-kM:-2
-kN:5
+kA:9
+kD:10
+kN:6
 kO:-5
-kQ:10
-kS:7
-kW:-7
-kf:9
-ki:11
-ko:-13
+kQ:8
+kS:2
+kW:-5
+kf:10
+ki:4
+ko:-12
 kp:-3
-kr:8
-kw:7
+kr:10
+kt:2
+kw:10
 kz:8
-l-:10
-lA:-11
+l-:9
+l:-1
+lA:-12
 lN:-4
-lO:10
-lP:5
-lQ:4
-lY:-9
-lf:-10
-lg:8
-lh:10
-li:-1
+lO:14
+lP:3
+lQ:5
+lS:-8
+lY:-7
+lf:-11
+lg:6
+lh:6
+li:-3
 lo:-11
 long:-11
-longer:-18
-lt:3
+longer:-17
+lt:4
 lz:-7
-m-:-2
-m:6
-mE:11
-mG:-12
-mP:8
-mS:13
-mW:-5
-mY:1
-mf:8
+m:7
+mA:1
+mE:12
+mG:-11
+mO:-1
+mP:7
+mS:12
+mW:-3
+mY:2
+mf:6
 mi:2
-ml:7
+mj:-2
+ml:6
 mm:-7
-mo:2
-mp:5
-mq:5
-mr:2
-mt:-1
-mw:8
-n-:9
-n:10
-nK:10
-nO:2
-nP:9
-nQ:1
-nn:16
-no:-3
-nt:-3
+mo:3
+mp:3
+mq:6
+mr:3
+mw:5
+mz:-2
+n-:10
+n:8
+nK:7
+nP:5
+nn:14
+no:-4
+nt:-4
 nw:3
-o-:5
+o-:3
 o:2
 oB:10
 oC:-4
 oD:12
-oE:13
-oF:-6
-oG:5
+oE:14
+oF:-4
+oG:6
 oH:3
-oI:-2
-oJ:3
-oK:11
-oL:5
-oM:7
-oN:4
+oI:-1
+oJ:1
+oK:15
+oL:6
+oM:5
+oN:5
 oO:7
-oP:14
-oQ:-8
-oR:9
+oP:16
+oQ:-5
+oR:10
 oS:5
-oT:3
-oV:5
-oW:-2
+oT:2
+oV:6
 oY:3
 ob:4
-og:-1
-oh:4
+of:-2
+og:1
 oi:-5
-oj:-3
-ok:-10
-ol:2
-om:-8
-on:-3
-oo:-1
-oq:4
-ot:2
-ou:8
-ov:-5
-ow:-3
+oj:-1
+ok:-9
+ol:3
+om:-6
+on:-4
+oo:1
+op:-1
+oq:3
+or:-1
+ot:3
+ou:7
+ov:-6
+ow:-5
 oy:-5
-oz:9
-p-:-1
-p:1
-pA:2
-pB:8
-pC:-2
-pE:-1
-pF:5
-pG:1
-pH:-9
+oz:11
+pA:3
+pB:9
+pC:-1
+pF:4
+pG:-4
+pH:-7
 pK:16
-pL:-3
-pM:-5
-pN:8
-pO:14
-pP:11
-pQ:6
-pR:-4
-pS:13
-pV:3
-pW:7
-pY:9
-pb:6
-pf:-11
-pg:-6
-ph:-1
-pi:2
+pL:-2
+pM:-2
+pN:6
+pO:13
+pP:9
+pQ:3
+pR:-2
+pS:9
+pV:2
+pW:3
+pY:8
+pb:4
+pf:-8
+pg:-8
+ph:-4
+pi:1
 pj:-6
 pl:12
-pm:-1
-po:1
-pp:7
+pm:-3
+po:3
+pp:8
+pq:2
 pr:7
-ps:6
-pt:-6
-pv:6
-pw:-6
-pz:-1
-q-:-5
-q:11
+ps:9
+pt:-5
+pv:7
+pw:-5
+pz:3
+q-:-4
+q:12
 qA:4
-qC:5
-qF:9
-qH:6
-qM:-14
-qN:11
-qO:-11
+qC:7
+qF:7
+qH:4
+qM:-13
+qN:7
+qO:-12
 qP:-6
-qQ:-1
-qS:-14
-qV:-11
+qQ:-2
+qS:-13
+qV:-9
 qW:-2
-qf:7
-qh:14
-qi:2
-qj:6
-qk:-7
-qo:-14
-qp:-12
+qf:8
+qh:8
+qi:1
+qj:3
+qk:-6
+qo:-11
+qp:-10
 qq:-8
 qr:-10
-qt:-2
-qw:-11
+qt:-4
+qw:-14
 qz:3
-r-:-4
-r:5
-rA:12
-rB:12
+r-:-3
+r:4
+rA:13
+rB:11
 rC:-11
 rD:4
-rE:3
-rF:-2
+rE:4
+rF:-3
 rG:-3
 rH:-3
 rJ:-1
 rK:6
-rL:16
-rM:3
+rL:15
+rM:2
 rN:-2
-rO:5
-rP:-2
-rQ:-5
-rR:4
-rS:-5
+rO:4
+rP:1
+rQ:-9
+rR:5
+rS:-7
 rT:6
-rV:9
-rW:5
+rV:12
+rW:3
 rY:-3
-rb:-2
-recipe:-22
-rf:-14
-rg:11
-rh:8
-ri:-1
-rj:1
+rb:-3
+recipe:-21
+rf:-15
+rg:7
+rh:9
+rj:4
 rk:-10
-rl:6
-rm:2
-ro:2
+rl:5
+rm:4
+ro:1
 rp:5
-rq:4
-rs:-6
+rq:1
+rr:-2
+rs:-8
 rt:1
 ru:3
-rv:-5
-rw:-7
-ry:8
-rz:3
-s-:5
-s:3
-sA:3
+rv:-4
+rw:-8
+ry:7
+rz:4
+s-:6
+s:2
+sA:2
 sO:3
-sf:-9
-sg:2
+sP:1
+sf:-8
+sg:-2
 short:-5
-si:-3
-so:-5
-sr:12
-st:1
-sv:-11
-sw:-4
+si:-4
+so:-3
+sr:9
+st:-1
+sv:-14
+sw:-6
 t-:1
-t:-3
+t:-2
 tA:-2
-tB:4
-tC:1
-tD:11
-tE:5
-tF:-1
-tJ:4
-tK:-3
-tL:4
-tO:5
-tQ:-2
-tS:1
-tT:-3
-tV:1
-tW:-4
-tY:1
-tb:-1
-td:4
-tf:-5
-tg:-2
-th:8
-ti:-2
-tj:-2
-tk:-1
-tl:2
+tB:5
+tC:-1
+tD:10
+tE:4
+tF:-2
+tG:2
+tH:-2
+tJ:5
+tK:-4
+tL:-1
+tN:1
+tO:6
+tP:1
+tQ:-4
+tR:1
+tV:-2
+tW:-3
+tY:2
+tb:-2
+td:3
+tf:-4
+tg:-3
+th:9
+ti:-1
+tj:-4
+tl:6
 tm:5
-tn:2
+tn:1
 to:1
-tp:6
-tq:1
-tr:5
+tp:5
+tq:3
+tr:6
 ts:-1
-tt:-4
-tu:11
-tv:-8
-tw:-10
-ty:-6
-tz:5
-u-:9
+tt:-5
+tu:10
+tv:-7
+tw:-8
+ty:-7
+tz:7
+u-:8
 u:11
-uA:6
-uO:-3
-uP:4
-uW:6
+uA:5
+uO:-4
+uP:2
+uW:5
 ui:-7
-uo:3
-ut:2
-uw:-1
-v-:-9
-vA:1
+uo:2
+ut:1
+uz:-4
+v-:-8
+v:1
+vA:2
 vC:-3
-vG:-7
+vG:-3
 vN:-6
-vO:-6
-vP:-2
-vQ:6
+vO:-5
+vP:-3
+vQ:7
 vS:-8
-vW:6
+vW:4
+vf:2
 vi:1
-vl:-10
-vo:10
-vp:6
-vr:-11
-vt:-6
-vv:-2
-vw:1
-vz:4
-w-:-2
-w:-9
-wB:9
-wC:2
+vl:-12
+vo:11
+vp:7
+vr:-12
+vt:-5
+vv:-1
+vw:-3
+vz:3
+w-:-4
+w:-11
+wA:-2
+wB:10
+wC:3
 wD:8
-wE:3
-wF:3
-wG:-1
-wH:-17
-wI:-1
-wK:-7
-wL:-2
-wM:-2
-wN:3
-wO:5
+wE:4
+wG:-4
+wH:-16
+wK:-6
+wM:-3
+wN:4
+wO:4
 wP:4
-wQ:-1
-wR:6
-wS:-8
-wV:1
-wY:-9
+wR:5
+wS:-6
+wV:2
+wY:-8
 wb:-6
 wd:2
-wf:4
+wf:2
 wh:-10
-whole A:-3
-whole D:12
-whole H:6
-whole J:12
-whole K:17
+whole A:-2
+whole D:13
+whole H:7
+whole J:13
+whole K:16
 whole S:-5
-whole n:7
+whole n:9
 whole p:-4
-whole recipe:-4
+whole recipe:-7
 wi:-4
-wj:-8
-wk:-2
+wj:-10
+wk:1
 wl:1
-wm:-8
-wo:-5
-wp:1
+wm:-11
+wo:-4
+wp:-1
 wq:-8
-wr:-4
-ws:-6
+ws:-9
 wt:-1
-wu:-6
-ww:3
+wu:-4
+ww:1
 wy:-9
-wz:2
-y-:-9
-y:-3
+wz:3
+y-:-11
+y:-2
 yA:-11
-yC:-6
+yC:-4
 yE:3
-yF:-4
+yF:-5
+yO:-1
 yP:-8
-yS:-7
-yW:-2
-yg:-10
-yo:-13
-yp:-3
-yt:-12
-yw:-2
-yy:-5
-yz:-13
-z-:1
-zA:-2
-zB:7
+yS:-8
+yW:-1
+yg:-7
+yo:-14
+yp:-2
+yt:-13
+yw:-1
+yy:-7
+yz:-15
+z-:2
+zB:10
 zC:-12
-zE:10
-zF:6
-zG:-3
-zH:7
-zI:-6
-zJ:4
-zK:-1
-zL:-8
-zM:-6
-zN:-3
+zD:-1
+zE:9
+zF:2
+zG:-2
+zH:4
+zI:-5
+zJ:7
+zK:1
+zL:-7
+zM:-2
+zN:-2
 zO:6
-zP:-2
-zQ:5
-zR:8
+zQ:6
+zR:7
 zS:1
-zT:4
-zV:9
-zW:1
-zY:6
-zb:-7
-zd:4
-zf:-4
-zg:9
+zT:3
+zV:7
+zY:9
+zb:-8
+zd:5
+zf:-3
+zg:4
 zh:3
-zi:-4
-zj:-5
-zk:-5
-zl:1
+zi:-5
+zj:-3
+zk:-4
+zl:7
 zm:3
-zo:6
-zq:4
+zo:3
+zq:3
 zr:-4
-zs:5
-zt:-2
-zu:-9
-zv:5
+zs:4
+zt:-1
+zu:-10
+zv:3
 zw:1
-zy:-3
+zy:-1
 zz:-2`;

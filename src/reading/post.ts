@@ -13,6 +13,7 @@ import { assemble } from './recipe/assemble.ts';
 import { bind, settledOn } from './rows/bind.ts';
 import type { Item } from './rows/items.ts';
 import { choices, recipePointedAt, type Several, severalIn } from './several/several.ts';
+import { elsewhere } from './taken-back/withdrawn.ts';
 import { fatesOf } from './text/aside-fates.ts';
 import { beforehand, told } from './text/beforehand.ts';
 import type { Token } from './words/tokens.ts';
@@ -56,7 +57,9 @@ function readPointed(reader: Reader, input: string, settled: Settled | null, don
   if (!one) return readPart(reader, input, several, settled, done);
   if (one === 'open' || one.leans) {
     const whole = readPart(reader, input, several, settled);
-    const isOneLeft = whole.assumptions.some(({ text }) => text.startsWith(ofOthers));
+    const isOneLeft = whole.assumptions.some(
+      ({ text }) => text.startsWith(ofOthers) || (text.endsWith(`${elsewhere}.`) && asksOfOwn(input)),
+    );
     if (one === 'open' && (settled || whole.doubts.length > 0 || isOneLeft)) return whole;
     return { ...whole, doubts: [{ id: 'two-recipes', parts: choices(several) }, ...whole.doubts] };
   }
@@ -75,6 +78,13 @@ function readPointed(reader: Reader, input: string, settled: Settled | null, don
     fates: [...reading.fates, ...others],
   };
 }
+
+/** "Did I get it right?", and nothing is asked of anybody else's. */
+const asksOfOwn = (post: string): boolean => {
+  const asked = (post.match(/[^.!?\n]*\?/g) ?? []).join(' ');
+  return /\b(?:did|have|am|should|do) i\b|\bis my\b/i.test(asked) && !ofBoth.test(asked);
+};
+const ofBoth = /\b(?:hers|his|theirs|both|which|either|difference|or|and mine|them|ones?)\b/i;
 
 /** A recipe whose figures have no unit, beside others that have one. */
 function inUnitOf(reader: Reader, post: string, unit: string): RecipeReading {

@@ -38,6 +38,7 @@ const more: Readonly<Record<string, number>> = {
   'blind-75': 2,
   'blind-77': 7,
   'blind-79': 4,
+  'blind-100': 3,
 };
 
 for (const set of sets) {

@@ -109,6 +109,9 @@ export const sets = [
   'blind-80',
   'blind-82',
   'blind-95',
+  'blind-97',
+  'blind-99',
+  'blind-100',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

@@ -23,7 +23,7 @@ const byOthers = new RegExp(
 /** "Bo at work says". */
 const byName = new RegExp(`(?<!\\p{L})\\p{Lu}\\p{Ll}+(?: (?:at|from|in) \\p{L}+)? ${habit}(?!\\p{L})`, 'u');
 const theirs =
-  /\b(?:his own|her own|for (?:her|his|their) (?:lot|batch|pot|soap|own)|for (?:hers|theirs)|(?:hers|theirs) (?:is|was|are|has|had|takes)|does (?:hers|his)|for other (?:oils|fats))\b/i;
+  /\b(?:his own|her own|for (?:her|his|their) (?:lot|batch|pot|soap|own)|for (?:hers|theirs)|(?:hers|theirs) (?:is|was|are|has|had|takes)|does (?:hers|his)|for other (?:oils|fats)|(?:used|took|had|did) \d[^.?!]{0,12} for (?:the same|similar|about the same) (?:oils?|fats?|weight|amount|recipe))\b/i;
 
 const batch = '(?:batch|time|run|soap|bar|one|loaf|pot|go|try|attempt|round)';
 const atAnotherTime = new RegExp(
@@ -32,7 +32,7 @@ const atAnotherTime = new RegExp(
     `\\b(?:my|the|our) (?:very )?(?:first|second|usual|normal|old|other) ${batch}`,
     '\\b(?:days|weeks|months|years|ages) ago\\b',
     '\\bin (?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december|(?:19|20)\\d\\d)\\b',
-    '\\b(?:used to|(?:for|in) comparison|before that|back then|usually|normally|when i was|my usual)\\b',
+    '\\b(?:used to|(?:for|in) comparison(?! (?:to|with)\\b)|before that|back then|usually|normally|when i was|my usual)\\b',
     '\\b(?:done|made|did) [^.?!]{0,40}\\bbefore\\b(?! (?:i|we|it|the)\\b)',
     '\\b(?:for|in) the (?:original|old|full) (?:one|recipe|batch|pan|pot|plan)\\b',
   ].join('|'),
@@ -40,11 +40,11 @@ const atAnotherTime = new RegExp(
 );
 /** Of the pot that is asked about, or something done to it. */
 const here =
-  /\b(?:today|tonight|this (?:time|one|batch|morning|week|evening|pot|recipe|soap)|now (?!she|he|they|it)|currently|tomorrow|mine|instead|forgot\w*|in there|target|my (?:pot|lye|batch|soap|oils|fats) (?:is|was|are|has|had)|(?:made|did|doing|making) it again|so (?:i|we) (?:did|do|used?|took|take|put|made|went|added|followed|have)|(?:i|we) (?:then |also |just |only )?(?:followed|copied|changed|added|did the same|want|need|aim)|doubled|halved|tripled|(?:because|since|than|unlike|as in|like) (?:the )?(?:last|previous))\b/i;
+  /\b(?:today|tonight|this (?:time|one|batch|morning|week|evening|pot|recipe|soap)|now (?!she|he|they|it)|currently|tomorrow|mine|instead|forgot\w*|in there|target|my (?:pot|lye|batch|soap|oils|fats) (?:is|was|are|has|had)|(?:made|did|doing|making) it again|so (?:please )?(?:take|use|make|do)|so (?:i|we) (?:did|do|used?|took|take|put|made|went|added|followed|have)|(?:i|we) (?:then |also |just |only )?(?:followed|copied|changed|added|did the same|want|need|aim)|doubled|halved|tripled|(?:because|since|than|unlike|as in|like) (?:the )?(?:last|previous))\b/i;
 const done =
   /\b(?:poured|tipped|dropped|spill\w*|spilt|emptied|threw|thrown|swapped|replaced|left out|weighed|measured|scales?|display|added|mixed up|put (?:in|another|more|some|my)|in the pot|label|bag|tub|jar)\b/i;
 const ownDeed =
-  /\b(?:i|we) ?(?:['’](?:ve|d|m))? ?(?:have |had |just |only |then )*(?:put|took|take|used?|made|make|went|weigh\w*|poured|did|do|have|had|stayed|stuck)\b/i;
+  /\b(?:i|we) ?(?:['’](?:ve|d|m))? ?(?:have |had |just |only |then )*(?:put|took|take|used?|made|make|went|weigh\w*|poured|did|do|(?:have|had)(?! (?:stayed|stuck|kept)\b))\b/i;
 /** What stands elsewhere is taken up again. */
 const takenUp =
   /\b(?:(?:the|exactly) same|likewise|ditto|me too|as (?:before|usual|always|(?:the )?last)|(?<!nothing |not )(?:like|as|than|from) (?:hers|his|theirs|last|the last|before|she|he|they)|that recipe|(?:her|his|their) recipe|instead)\b/i;
@@ -52,9 +52,13 @@ const takenUp =
 const asks =
   /\b(?:is|are|was|were|should|shall|would|could|can|do|does|did|will|am|how|what|which|why) (?:it|this|that|these|they|i|we|my|mine|the|much|many|\d)[^.!]*\?/i;
 
+/** A superfat that somebody says may be the one that is wanted. */
+const share = /%|\bper ?cent\b|\bsuper-?fat/i;
+const weighs = /\d ?(?:k?g|gr|grams?|kilos?|oz|ounces?|lbs?|pounds?)\b/i;
+
 /** It tells of no pot of the writer's, or of an earlier one. */
 function tellsOfOthers(text: string): boolean {
-  if (here.test(text) || asks.test(text)) return false;
+  if (here.test(text) || asks.test(text) || (share.test(text) && !weighs.test(text))) return false;
   const isOthers = byOthers.test(text) || byName.test(text) || theirs.test(text);
   if (isOthers && !done.test(text) && !ownDeed.test(text)) return true;
   return atAnotherTime.test(text) && !done.test(text);
@@ -64,6 +68,13 @@ const sentences = /\n+|(?<=[.!?;…])\s+(?!\p{Ll}\.)/gu;
 const figures = (text: string): readonly string[] => text.match(/\d+(?:[.,]\d+)*/g) ?? [];
 const weights = (text: string): number =>
   (text.match(/\d ?(?:k?g|oz|lbs?|pounds?|ounces?|grams?)?(?!\p{L}|[\d.,:])/giu) ?? []).length;
+const inviting = /\b(?:check|please|pls|plz|whats|compare|look at|judge)\b/i;
+/** "Is he right?", "check both". */
+const ofThem = new RegExp(
+  `\\b(?:${relations.replaceAll(' ', '|')})(?:['’]?s)?\\b|\\b(?:he|she|hers|his|theirs|both|which|difference|either|whose|who['’]?s?|them|ones?|or (?:the|my|mine))\\b`,
+  'i',
+);
+const ofMe = /\b(?:i|we|me|my|mine|us|ours?)\b/i;
 /** More weights than that are a recipe of its own. */
 const mostOfNote = 2;
 const own =
@@ -94,7 +105,10 @@ export function withoutOthers(
   const { text, gone } = cut(post, left);
   // two whole recipes, of which neither is said to be the writer's own
   const most = kept.map(textOf).toSorted((a, b) => weights(b) - weights(a))[0] ?? '';
-  if (left.some((one) => weights(textOf(one)) > mostOfNote) && !own.test(most)) return null;
+  const asked = all.map(textOf).filter((one) => one.includes('?') || inviting.test(one));
+  if (asked.some((one) => ofThem.test(one))) return null;
+  const isRecipe = left.some((one) => weights(textOf(one)) > mostOfNote);
+  if (isRecipe && !(own.test(most) && asked.some((one) => ofMe.test(one)))) return null;
   const rest = read(text);
   if (rest.doubts.length > 0 || rest.fats.length === 0) return null;
   if (rest.alkali.length === 0)

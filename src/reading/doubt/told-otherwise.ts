@@ -29,6 +29,8 @@ interface Tale {
   readonly always?: true;
   /** Its figure stands nowhere else in the post. */
   readonly anew?: true;
+  /** What was told right before was left out. */
+  readonly dropped?: true;
   /** Nothing is asked where the alkali fits the fats as they stand. */
   readonly misfit?: true;
   /** What the answer says where it was heard. */
@@ -296,6 +298,12 @@ const made = (): readonly Tale[] => [
       /\bF ,? ?(?:minus|less|but without|except) (?:the |about )?# (?:that |which |of it )?(?:i|we|was|were|went|stayed|cut|left)\b/,
     always: true,
   },
+  // "600 g coconut and 100 g castor, so by his rule I weighed 98 g": of the lye, and not said so
+  {
+    tells:
+      /\bby (?:his|her|my|that|the|this|their) (?:rule|formula|reckoning|method)\b[^.?#]{0,20}\b(?:i|we) (?:weighed|took|put|used|need|measured) (?:out )?[#…](?! (?:of )?(?:the )?[LF])/,
+    always: true,
+  },
   // "one of those is wrong, should say 350": nobody knows which
   {
     tells:
@@ -311,6 +319,7 @@ const made = (): readonly Tale[] => [
       /^(?:[-•(] )?(?:and |but |so |well )*(?:(?:i|we) (?:have |just |then )*(?:did|do|done|took|take|used?|went with|made) (?:exactly |just )?(?:the same|likewise|as (?:she|he|they)|(?:that|it|so) ,? ?too)\b|so (?:did|do|have) (?:i|we)\b)/,
     beside: new RegExp(`\\b(?:${relations.replaceAll(' ', '|')}|he|she|they|somebody|someone)\\b[^.?]*#`),
     always: true,
+    dropped: true,
     unless: /\?|\b(?:as (?:last|before|above|always|usual)|for (?:years|ages)|last (?:time|week|month|year))\b/,
   },
   // a recipe of somebody else that nothing set aside
@@ -407,11 +416,13 @@ export function toldOtherwise(cut: Cut, back: readonly PutRight[], { share }: In
     if (isSmallTalk(tokens, sentence)) continue;
     const isBack = back.some(({ from, to }) => from < sentence.to && to > sentence.from);
     const text = texts[k] ?? '';
-    for (const { tells, also, beside, unless, undone, heard, always, misfit, anew } of tales) {
+    for (const { tells, also, beside, unless, undone, heard, always, misfit, anew, dropped } of tales) {
       if ((isBack && !always) || (misfit && share > fitting.least && share < fitting.most)) continue;
       const found = tells.exec(text);
       if (!found || also?.test(text) === false || unless?.test(text) || undone?.test(texts[k + 1] ?? '')) continue;
       if (anew && isSaidAgain(tokens, sentence)) continue;
+      const since = sentences[Math.max(0, k - before)]?.from ?? 0;
+      if (dropped && !back.some(({ from, to }) => from < sentence.to && to > since)) continue;
       if (heard && back.some((one) => heard.test(one.text))) continue;
       if (beside && !beside.test(texts.slice(Math.max(0, k - before), k + 2).join(' '))) continue;
       const [first, last] = [found.index, found.index + found[0].length - 1].map(

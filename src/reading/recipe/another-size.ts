@@ -83,7 +83,7 @@ const notToo = '(?! (?:too|as well|and|&|also|included|line|row))';
 const keptOf = (what: string): RegExp =>
   new RegExp(
     [
-      `\\b(?:except|but not|not|apart from|other than|save|bar|without|forgot(?:ten)?|left|kept|missed)\\b(?: for| about| to ${resize}| halving| doubling| tripling)*(?: (?:the|my|both))*(?: ${lyeWord} (?:and|or)(?: the)?| ${waterWord} (?:and|or)(?: the)?)? ${what}\\b(?! (?:out|off|for|in the)\\b)`,
+      `\\b(?:except|but not|not|apart from|other than|save|bar|without|forgot(?:ten)?|left|kept|missed)\\b(?: for| about| to ${resize}| halving| doubling| tripling)*(?: (?:the|my|both))*(?: \\d+(?:[.,]\\d+)? ?(?:g|oz|grams?|ounces?)(?: of)?(?: the| my)?)?(?: ${lyeWord} (?:and|or)(?: the)?| ${waterWord} (?:and|or)(?: the)?)? ${what}\\b(?! (?:out|off|for|in the)\\b)`,
       `\\b(?:did not|didn['’]?t|never|not) ${resize} (?:the |my )?${what}\\b`,
       `\\b${what}\\b(?: (?:(?:that|which) )?(?:i|we|was|just|only|then))* (?:forgot|forgotten|did not|didn['’]?t|never)\\b`,
       `\\b(?:the (?:full|whole|entire|complete|original)|full)${ofDose} ${what}\\b${notToo}`,

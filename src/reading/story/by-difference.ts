@@ -68,7 +68,7 @@ const left = new RegExp(
     `\\b(?:whats|what is|what was|whatever is|what) (?:still )?(?:left|remain(?:s|ed|ing)?|over|stay(?:s|ed))\\b(?:(?: now| over| behind)* ${inThe})?(?: (?:now|is|was|are|were|weighs|weighed|comes to|just|exactly|about|:|,|-))+ (?<b>#)(?! (?:of )?@)`,
     `\\b(?:left|still|there is|theres|leaving) (?:(?:exactly|about|just|only|over|with|behind) )*(?<c>#)${ofIt} (?:still |left |over |standing )*${inThe}`,
     `\\b${vessels} (?:now (?:only |just |still )?(?:holds|has|contains)|(?:holds|has|contains) (?:now|still))(?: only| just)* (?<e>#)(?! (?:of )?(?!it\\b)@)`,
-    `(?<d>#) of (?:it|that|which)${being} (?:for|(?:went|goes|go|gone|put) (?:to|into|in|towards)|into) (?:the|a|an|my|some) (?!soap|pot|batch|recipe|loaf|mou?ld|swirl|@)[a-z]+\\b`,
+    `(?<d>#) of (?:it|that|which)${being} (?:for|(?:went|goes|go|gone|put) (?:to|into|in|towards)|into) (?:the|a|an|my|some) (?!(?:[a-z]+ )?(?:soap|pot|batch|recipe|loaf|mou?ld|swirl|one|@)(?: |$))[a-z]+\\b`,
   ].join('|'),
   'd',
 );

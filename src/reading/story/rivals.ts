@@ -7,9 +7,9 @@ import type { Cut } from '../text/sentences.ts';
 import { endsDotted, isIngredient, isMark, isStop, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 
-const amount = '(?: (?:about|only|just|around|roughly|exactly|like|in|out|up|with|for|at|on|all))*';
+const amount = '(?: (?:about|only|just|around|roughly|exactly|like|in|out|up|with|for|at|on|by|all|the|middle))*';
 const deeds: ReadonlySet<string> = new Set(
-  'using putting taking going used use uses put puts took take takes did does had has went ended weighed poured say says said think thinks thought reckon reckons reckoned want wants wanted give gives gave recommend recommends recommended claim claims swears got chose decided settled picked'.split(
+  'using putting taking going used use uses put puts took take takes did does had has went ended weighed poured say says said think thinks thought reckon reckons reckoned want wants wanted give gives gave recommend recommends recommended claim claims swears got chose decided settled picked stopped stuck stayed'.split(
     ' ',
   ),
 );
@@ -19,7 +19,7 @@ const claim = (): RegExp => {
   return made;
 };
 const me =
-  /^(?:me )?(?:i|we|ive|i['’]ve|weve|we['’]ve|im|i['’]m|were|we['’]re)(?: (?:am|are))?(?: (?:have|had|then|just|only|actually|really|finally|now|myself))*$/;
+  /^(?:me )?(?:i|we|ive|i['’]ve|weve|we['’]ve|im|i['’]m|were|we['’]re)(?: (?:am|are))?(?: (?:have|had|then|just|only|actually|really|finally|now|myself))*(?: got [a-z]+ and)?$/;
 /** Somebody, or a book. */
 const somebody =
   /^(?:(?:the|my|our|her|his|their|this|that|an?|one) )?(?!.*\b(?:i|we|you|it|would|could|should|might|maybe|not|never|if|which|who)\b|.+ (?<!\b(?:on|at|in|from|of|by) )(?:the|my|our|her|his|their|an?)\b)\p{L}[\p{L}'’]*(?: \p{L}[\p{L}'’]*){0,5}$/u;
@@ -81,7 +81,7 @@ function* rowsOf(tokens: readonly Token[]): Generator<readonly Claim[]> {
     const last = row.at(-1);
     const isNext =
       last !== undefined &&
-      tokens.slice(last.to, one.from).every((token) => token.t === 'sign' && isMark(token, ',;.&-–—'));
+      tokens.slice(last.to, one.from).every((token) => isMark(token, ',;.&-–—') || isOfSame(token));
     if (last && !isNext) {
       yield row;
       row = [];
@@ -90,6 +90,10 @@ function* rowsOf(tokens: readonly Token[]): Generator<readonly Claim[]> {
   }
   if (row.length > 0) yield row;
 }
+
+/** "Of lye for this", "for the same oils": behind what they say of it. */
+const isOfSame = (token: Token): boolean =>
+  /^(?:for|this|it|these|those|oils?|fats?|same|the|them)$/.test(wordOf(token));
 
 /** Weights of one thing in one batch are no further apart. */
 const mostApart = 1.6;
