@@ -102,7 +102,7 @@ function readPart(
   settled: Settled | null,
   done: InWords | null = null,
 ): RecipeReading {
-  const { text: post, factor, said, unsure, but } = timesAll(input);
+  const { text: post, factor, said, unsure, but, anew } = timesAll(input);
   const { reading: first, unheardChange } = readOne(reader, post === input ? several : severalIn(post), settled, done);
   const again = (rest: string): RecipeReading => readOne(reader, severalIn(rest), null).reading;
   const { catalogue } = reader;
@@ -123,12 +123,21 @@ function readPart(
       ? among
       : (withoutOthers(post, first, (rest) => alone(rest, again(rest)), catalogue) ?? among);
   const heard = settled ? read : hearing(read, unheardChange);
-  const whole = factor !== null && asksOfSize(heard) ? read : heard;
-  if (factor !== null) return multiplied(whole, factor, said, but);
+  const whole = factor === null ? heard : ofMadeSize(asksOfSize(heard) ? read : heard, factor);
+  if (factor !== null) return multiplied(whole, factor, said, but, anew);
   const many = unsurelyMany(post, whole) ?? (whole.doubts.length === 0 && unsure !== undefined ? unsure : null);
   if (many !== null) return { ...whole, doubts: [{ id: 'corrected', said: many }] };
   const stand = asTheyStand(post);
   return stand ? { ...whole, assumptions: [...whole.assumptions, { id: 'number', text: stand }] } : whole;
+}
+
+/** "My mould takes a kilo of oils … I made half of it": the total is that of what was made. */
+function ofMadeSize(reading: RecipeReading, factor: number): RecipeReading {
+  const { doubts, fats, after, totalFats } = reading;
+  const isTotal = doubts.length === 1 && doubts[0]?.id === 'total-disagrees';
+  const sum = sumOf([...fats, ...after]);
+  if (!isTotal || totalFats === null || Math.abs(totalFats - factor * sum) > 0.01 * totalFats) return reading;
+  return { ...reading, doubts: [], totalFats: sum };
 }
 
 const swapped = /\b(?:replaced|swapped|exchanged|substituted|traded|subbed)\b/i;

@@ -192,3 +192,32 @@ describe('what is left to reckon, and no rule has reckoned', () => {
     'I stopped at the shop after work.',
   ])('and nothing is asked beside it: %s', (said) => expect(potOf(`${list} ${said} ok?`)).toEqual(lard));
 });
+
+describe('what is left of a pack', () => {
+  test.each([
+    "Didn't weigh the coconut oil going in but it was a brand new 1 kg tub and there are 640 g left in there. Rest: olive oil 650 g, 138 g lye, 300 g water.",
+    'The coconut oil was a brand new 1 kg tub and there is 640 g left in it. 650 g olive oil, 138 g lye, 300 g water.',
+  ])('that stands apart from its name: %s', (text) =>
+    expect(potOf(`${text} Ok?`)).toEqual({ ...olive, 'coconut-oil': 360 }),
+  );
+
+  test.each([
+    "Started a fresh 500 g tin of lye today, weighed the lye that's left: 362 g. The rest is in the soap.",
+    'I opened a new 500 g tin of lye, and weighed the lye that was left: 362 g. The rest is in the soap.',
+    "The lye was from a new 500 g tin and there's 362 g left in it.",
+    'The lye that was left from last time was 138 g.',
+    'I used the lye I have left, 138 g.',
+  ])('of lye: %s', (text) =>
+    expect(potOf(`650 g olive oil, 350 g coconut oil, 300 g water. ${text} Ok?`)).toEqual(olive),
+  );
+
+  test('all of the pack went in', () =>
+    expect(
+      potOf('The coconut oil was a new 350 g tub, all of it went in. 650 g olive oil, 138 g lye, 300 g water. Ok?'),
+    ).toEqual(olive));
+
+  test.each([
+    'I keep a can of ready mixed 50 % lye (sodium). Poured off 276 g of it and stirred in another 162 g of plain water. About 3 kg of the solution is still in the can.',
+    'I keep ready-made 50 % lye (NaOH). Took 276 g of it, plus 162 g of water.',
+  ])('of a solution: %s', (text) => expect(potOf(`650 g olive oil, 350 g coconut oil. ${text} Ok?`)).toEqual(olive));
+});

@@ -24,6 +24,9 @@ const halved = '700 g olive, 300 g palm, 140 g lye, 300 g water. ';
 test.each([
   "I halved the two oils because I've only a small mould. But I didn't halve the lye and water. All 140 g and all the 300 g water went in with the half oils.",
   'I halved the oils. All 140 g lye and all 300 g of the water went in.',
+  'I only wanted half so I weighed half of the oils... and then tipped in the whole lot of lye and water.',
+  'I took only half of the fats, and put in the full lye and the full water.',
+  'I used half the oils but all the lye and water went in.',
 ])('all of the rest went in: %s', (text) => expect(potWith(halved + text)).toEqual([350, 150, 140, 300, []]));
 
 test.each([
@@ -55,6 +58,8 @@ test('is told as it went in where the lye shows that', () =>
 
 test.each([
   'I doubled the oils. How bad?',
+  'I poured half of the oils in the pot and stirred the whole lot of lye and water in. Then the other half of the oils.',
+  'I melted half of the oils in the microwave.',
   'We doubled all the oils.',
   'I doubled the oils and the water but not the lye, then added the missing lye.',
   'I doubled the oils and the water but only used half the lye.',

@@ -111,6 +111,18 @@ describe('told of one mould, and of all', () => {
       'I have four tins. Per tin 250 g olive oil and 100 g coconut oil. What lye do I need for all four, 5 % superfat?',
       { 'olive-oil-virgin': 1000, 'coconut-oil': 400 },
     ],
+    [
+      'One bar is 60 g tallow, 30 g coconut oil. I poured 10 of them. The lye, for all ten together, was 132 g and the water for all ten 300 g. Ok?',
+      { 'tallow-beef': 600, 'coconut-oil': 300, naoh: 132, water: 300 },
+    ],
+    [
+      'Per mould:\n- 300 g lard\n- 150 g coconut oil\nI filled two moulds from one pot. Lye for the whole pot: 126 g. Water for the whole pot: 280 g.\nOk?',
+      { lard: 600, 'coconut-oil': 300, naoh: 126, water: 280 },
+    ],
+    [
+      'Each loaf: 300 g lard, 100 g coconut. I made four loaves. For all four I used 230 g lye and 480 g water. Ok?',
+      { lard: 1200, 'coconut-oil': 400, naoh: 230, water: 480 },
+    ],
   ])('%s', (text, grams) => expect(potOf(text)).toMatchObject({ grams, doubts: [] }));
   test.each([
     "Two moulds, 400 g olive oil and 200 g coconut oil in each. Under it lye 130 g, water 270 g. I don't know if I noted the lye for one mould or for the two of them. Ok?",
@@ -119,6 +131,7 @@ describe('told of one mould, and of all', () => {
   test.each([
     'Each mould takes 400 g olive oil and 200 g coconut oil with 86 g lye and 170 g water. I fill three. Ok?',
     'Two moulds, 400 g olive oil and 200 g coconut oil in each. Lye 86 g, water 200 g. Ok?',
+    '400 g olive oil, 200 g coconut oil. Lye for all of it: 86 g. Water for all of it: 200 g. I filled two moulds. Ok?',
     '400 g olive oil, 200 g coconut oil, 86 g lye, 200 g water. I fill two moulds, each takes 440 g of it. Ok?',
     'Each of my 4 groups has one pot: 400 g olive oil, 200 g coconut oil. How much lye for one pot?',
   ])('but not: %s', (text) => expect(potOf(text)).toMatchObject({ grams: { 'olive-oil-virgin': 400 }, doubts: [] }));

@@ -42,3 +42,37 @@ test('other figures stand behind, of nothing that goes in: asked', () =>
   expect(
     lard('Last night I did every single number times two, lye and water as well. She wants them 80 g each, not 110 g.'),
   ).toBeUndefined());
+
+const pot = (text: string): readonly unknown[] => {
+  const { fats, alkali, waterGrams, doubts } = readRecipe(reader, text);
+  return doubts.length > 0
+    ? ['asked']
+    : [fats.find(({ id }) => id === 'lard')?.grams, alkali[0]?.grams, Math.round(waterGrams ?? 0)];
+};
+const card = 'lard 400 g, coconut 150 g, lye 78 g, water 180 g';
+
+test.each([
+  [`${card}. I doubled everything, but for water I only took 300 g. Ok?`, [800, 156, 300]],
+  [`${card}. I multiplied all of it by one and a half, except the water, which I left at 200 g. Ok?`, [600, 117, 200]],
+  [`${card}. I doubled it all but used only 300 g of water. Ok?`, [800, 156, 300]],
+  [`${card}. I doubled everything except the lye, which I left at 140 g. Ok?`, [800, 140, 360]],
+  [
+    `I doubled this one: ${card}. Doubled the oils and doubled the lye, but for water I took only 300 g. Ok?`,
+    [800, 156, 300],
+  ],
+  [`We tripled this recipe: ${card}. Ok?`, [1200, 234, 540]],
+  [`${card}. I made it double yesterday, nothing else changed. Is the double batch alright?`, [800, 156, 360]],
+  [`My mould only takes 275 g of oils. The full recipe is ${card}. I made half of it. Ok?`, [200, 39, 90]],
+])('with its own water or lye: %s', (text, expected) => expect(pot(text)).toEqual(expected));
+
+test.each([
+  `${card}. I made it double strength. Ok?`,
+  `${card}. I made it double yesterday, today it is as it stands. Ok?`,
+  `I doubled this one last year: ${card}. Ok?`,
+])('is as it is listed: %s', (text) => expect(pot(text)).toEqual([400, 78, 180]));
+
+test.each([
+  `I doubled this: ${card}. Ok?`,
+  `I doubled this one: ${card}. These are the doubled amounts. Ok?`,
+  `${card}. I doubled it all, except the coconut, which I left at 200 g. Ok?`,
+])('of which size it is, is asked: %s', (text) => expect(pot(text)).toEqual(['asked']));

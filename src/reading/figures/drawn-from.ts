@@ -25,7 +25,7 @@ import { weighedBeside } from './part-said.ts';
 const reach = 40;
 
 const getting =
-  /^(?:gave(?: me)?|given|gives|got|get|rendered|rendering|render|yielded|came|made|was|were|had|have|ive|received|obtained|bought|ended)$/;
+  /^(?:gave(?: me)?|given|gives|got|get|rendered|rendering|render|yielded|became|turned|came|made|was|were|had|have|ive|received|obtained|bought|ended)$/;
 const taking = /^(?:took|take|taken|used|use|weighed|put|poured|went|goes|melted|scooped|need)$/;
 const going = /^(?:away|back|off|aside|gone|out|again|freezer|fridge|friend|neighbour|neighbor|test)$/;
 

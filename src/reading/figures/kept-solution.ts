@@ -91,9 +91,33 @@ function noneAdded(tokens: readonly Token[]): readonly Token[] {
 }
 const added = /^(?:extra|more|additional|further|added|other)$/;
 
+/** "A can of ready mixed 50 % lye (sodium)": its strength stands before it, and maybe its kind behind. */
+function readyMixed(tokens: readonly Token[]): readonly Token[] {
+  for (let k = 0; k < tokens.length - 1; k++) {
+    const [share, alkali] = [tokens[k], tokens[k + 1]];
+    if (share?.t !== 'quantity' || share.quantity.dim !== 'percent' || alkali?.t !== 'name') continue;
+    if (alkali.meaning.kind !== 'alkali' || !(share.quantity.value > 0 && share.quantity.value <= strongest)) continue;
+    const isKept = tokens.slice(Math.max(0, k - mostReady), k).some((one) => ready.test(spoken(one)));
+    if (!isKept) continue;
+    const isBracket = isMark(tokens[k + 2], '(') && isMark(tokens[k + 4], ')');
+    const kind = isBracket ? tokens[k + 3] : undefined;
+    const ids = kind?.t === 'name' ? /^(?:sodium|potassium|naoh|koh)\b/i.exec(kind.text)?.[0].toLowerCase() : undefined;
+    const behind = ids === undefined ? k + 2 : k + 5;
+    if (!isTakenBehind(tokens, behind)) continue;
+    const told = ids === undefined ? alkali.meaning.id : /^(?:potassium|koh)$/.test(ids) ? 'koh' : 'naoh';
+    return tokens.map((token, at) => {
+      if (at === k + 1) return { ...alkali, meaning: { kind: 'stock', id: told } as const };
+      return ids !== undefined && at === k + 3 ? asFiller(token) : token;
+    });
+  }
+  return tokens;
+}
+const ready = /^(?:ready|mixed|made|premixed|premade|diluted)$/;
+const mostReady = 4;
+
 /** Tokens in which that alkali is a solution with its strength, and what is taken of it is the solution's weight. */
 export function keptSolution(given: readonly Token[]): readonly Token[] {
-  const tokens = noneAdded(given);
+  const tokens = readyMixed(noneAdded(given));
   for (let k = 0; k < tokens.length; k++) {
     const alkali = tokens[k];
     if (alkali?.t !== 'name' || alkali.meaning.kind !== 'alkali') continue;

@@ -84,19 +84,21 @@ function isFull(tokens: readonly Token[], k: number): boolean {
 }
 const filling = /^(?:with|full|filled|plus)$/;
 
+const zeroed = /^(?:tared|zeroed)$/;
 /** Tokens from a name to its weight with a vessel between, at the most. */
 const longestVessel = 14;
 
-/** "Water in a steel jug, jug tared out: 360 g": the tokens without the vessel between a name and its weight. */
+/** "Water in a steel jug, jug tared out: 360 g", "lye in its own cup, zeroed, 120 g": the tokens without the vessel between a name and its weight. */
 function withoutTared(tokens: readonly Token[], figures: readonly number[]): readonly Token[] {
   let out: Token[] | null = null;
   for (const k of figures) {
-    if (!isMark(tokens[k - 1], ':')) continue;
+    if (!isMark(tokens[k - 1], ':') && !(isMark(tokens[k - 1], ',') && zeroed.test(spoken(tokens[k - 2])))) continue;
+    if (isMark(tokens[k - 1], ',') && isIngredient(tokens[k + 1]) && !endsDotted(tokens[k])) continue;
     let name = k - 2;
     while (k - name <= longestVessel && !isStop(tokens[name]) && !isFigure(tokens[name]) && !isIngredient(tokens[name]))
       name--;
     if (!isIngredient(tokens[name])) continue;
-    if (!isAny(tokens, name + 1, k - 1, (one) => /^(?:tared|zeroed)$/.test(spoken(one)))) continue;
+    if (!isAny(tokens, name + 1, k - 1, (one) => zeroed.test(spoken(one)))) continue;
     out ??= [...tokens];
     // "lye (NaOH)": the name stands right before its weight
     const from = isMark(tokens[name - 1], '(') ? name - 1 : name;

@@ -1,5 +1,6 @@
 /** "All times 1.5, please", "double everything": a recipe that is asked about in another size than it is told in. */
 import type { RecipeReading } from '../reading.ts';
+import { type Anew, type Kept, toldAnew } from './told-anew.ts';
 
 const figure = '(?<by>\\d+(?:[.,]\\d+)?)';
 const all =
@@ -55,7 +56,7 @@ const another = /\b(?:last (?:month|time|week|year|summer|winter|spring|autumn|b
 const earlier = /\b(?:last (?:month|time|week|year|batch)|yesterday|(?:days?|weeks?|months?|years?) ago)\b/i;
 /** The figures are those behind it, or this one is made as it is written. */
 const afterwards =
-  /\b(?:these|those|figures?|amounts?|weights?|above|list|that|this|here)(?: above)? (?:are|is) (?:already |now )?(?:the )?(?:doubled|halved|tripled|trebled|quadrupled)\b|\balready (?:doubled|halved|tripled|trebled|quadrupled)\b|\b(?:today|this time|now)\b[^.!?\n]{0,24}\bas (?:it (?:is|stands)|written|listed)\b/i;
+  /\b(?:these|those|figures?|amounts?|weights?|above|list|that|this|here)(?: above)? (?:are|is) (?:already |now )?(?:the )?(?:doubled|halved|tripled|trebled|quadrupled)\b|\balready (?:doubled|halved|tripled|trebled|quadrupled)\b|\b(?:these|those|they|the figures|the amounts|above|below) (?:are|is) (?:already |now )?(?:the|my) (?:doubled|halved|tripled|trebled|double|half|new|final) (?:amounts?|figures?|weights?|ones?|list|batch|recipe)\b|\b(?:today|this time|now)\b[^.!?\n]{0,24}\bas (?:it (?:is|stands)|written|listed)\b/i;
 const wished = /\b(?:want|need|please|like|pls|plz)\b/i;
 
 interface Sized {
@@ -68,8 +69,9 @@ interface Sized {
   readonly unsure?: string;
   /** What was not made in that size: "half the card but the full lye". */
   readonly but?: readonly Kept[];
+  /** What was weighed anew: "but only 300 g of water". */
+  readonly anew?: readonly Anew[];
 }
-type Kept = 'alkali' | 'water';
 
 const lyeWord = '(?:lye|naoh|koh|caustic(?: soda| potash)?|sodium hydroxide|potassium hydroxide)';
 const waterWord = '(?:water)';
@@ -125,7 +127,7 @@ const notParts =
   '(?! (?:of )?(?:(?:the|my|our|those|these|hard|soft|liquid|base) )*(?:oils?|fats?|butters?|lye|naoh|koh|caustic|water|liquids?)\\b)';
 /** "I made exactly half of everything", "I doubled it all", "I take all of it times 3": behind the recipe it is done with. */
 const done = new RegExp(
-  `(?:${doing}|${inPot}) ?${lightly}${partOf},? ?(?:of |the )?(?:${whole}${ofCard}${ends}|(?=(?: please| for now| today)?\\s*(?:[.!;)]|$)))|(?:${doing} ${lightly}|${inPot})${whole} (?:times |[x×] ?)(?<by>${numeral})(?![\\w%])|(?:\\b(?:i|we)(?:['’]ve| have)?|\\b(?:i|we) [^.!?\\n\\d]{1,60}\\b(?:and|so)) (?:therefore |hence )?${lightly}(?<verb>halved|doubled|tripled|trebled|quadrupled|quartered) ${whole}\\b${notParts}|${planning} ${lightly}(?<plan>halve|double|triple|treble|quadruple) ${whole}\\b${notParts}`,
+  `(?:${doing}|${inPot}) ?${lightly}${partOf},? ?(?:of |the )?(?:${whole}${ofCard}${ends}|(?=(?: please| for now| today)?\\s*(?:[.!;)]|$)))|(?:${doing} ${lightly}|${inPot})${whole} (?:times |[x×] ?)(?<by>${numeral})(?![\\w%])|${doing} ${lightly}(?:it|this|that|everything|all of it|the (?:lot|whole (?:thing|lot)|recipe)) (?<whole>double|triple|treble|quadruple)(?=\\s*(?:[.,;:!)]|$|(?:yesterday|today|this time|because|since|for|and)\\b))|(?:\\b(?:i|we)(?:['’]ve| have)?|\\b(?:i|we) [^.!?\\n\\d]{1,60}\\b(?:and|so)) (?:therefore |hence )?${lightly}(?<verb>halved|doubled|tripled|trebled|quadrupled|quartered) ${whole}\\b${notParts}|${planning} ${lightly}(?<plan>halve|double|triple|treble|quadruple) ${whole}\\b${notParts}`,
   'i',
 );
 /** "So a third of that", of one who needs but three bars. */
@@ -145,7 +147,7 @@ const short =
   /\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|\b(?<many>\d+|two|three|four|five|six) (?:batches|lots|loads) of (?:this|that|it|the above)\b(?<!lots of it(?= in (?:there|the (?:loaf|soap|jug|pot|water))\b))|(?<!\b(?:check|weigh|measur|count|compar|tar|test|read|went over|gone over|go over|looked at)(?:ed|ing|s|e)? )(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot|(?:all|each|every) (?:the |single )?(?:lines?|rows?|amounts?|figures?|numbers?|weights?))(?: (?:on|in|of|from) (?:[a-z]+ ){0,2}[a-z]+| above| here| listed)? (?:(?<verb>twice)(?! (?:\w+ed|read)\b)|times (?<of>two|three|four|\d+(?:[.,]\d+)?))\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
 /** "I made three times this recipe: …": over the recipe it is done with. */
 const over = new RegExp(
-  `(?:${doing} ${lightly}${partOf} |${doing} ${lightly}(?<size>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) )(?:of )?this(?: one| recipe| batch| list)?[ \\t]*:`,
+  `(?:${doing} ${lightly}${partOf} |${doing} ${lightly}(?<size>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) |\\b(?:i|we)(?:['’]ve| have)? ${lightly}(?<verb>doubled|halved|tripled|trebled|quadrupled) )(?:of )?this(?: one| recipe| batch| list)?[ \\t]*:`,
   'i',
 );
 /** "Doubling my recipe: …": nobody knows whether the figures are those before or behind it. */
@@ -161,6 +163,9 @@ const mayBeEither = /ling |ving |lying |\d ?[x×]|[x×] ?\d/i;
 /** "How much lye for the half batch?" */
 const ofPart =
   /\b(?:lye|naoh|koh|caustic|hydroxide|alkali|how much)\b[^.?!\n]{0,60}\b(?:for|of|in) (?:the|a|my|this|that) (?<part>half|halved|doubled?|tripled?|quarter)[ -]?(?:batch|recipe|one|size|loaf|lot|version|amounts?)?\s*(?:batch |please|now|then)?[?,]/i;
+/** "Is the double batch in my mould alright?" */
+const ofSize =
+  /\b(?:the|my|this) (?:double|doubled|halved?|triple|tripled|big(?:ger)?|small(?:er)?|larger?) (?:batch|one|lot|loaf|version|size|amount)\b[^.!\n?]*\?/i;
 /** The recipe that stands before is the whole one. */
 const full =
   /\b(?:full|whole|complete|original|entire|normal|usual) (?:\w+ )?(?:recipe|batch|loaf|amounts?|one|size)\b|\boriginal(?:ly)?:/i;
@@ -265,8 +270,15 @@ const weighedTwice = /\b(?:weighed|measured|made|did|mixed|cooked|poured|used) t
 function madeInPart(post: string): Sized | null {
   const above = over.exec(post);
   if (above && amountsIn(post.slice(0, above.index)) === 0 && !mightBe.test(above[0])) {
-    const factor = factorOf(above.groups?.['part'] ?? above.groups?.['size'] ?? '');
-    return factor === undefined ? null : { text: post.replace(above[0], ' '), factor, said: [above[0]] };
+    if (afterwards.test(post)) return null;
+    const { part, size, verb } = above.groups ?? {};
+    // the figures may be those behind it, too
+    if (verb && / this[ \t]*:$/i.test(above[0])) return { text: post, factor: null, said: [], unsure: above[0].trim() };
+    const factor = factorOf(part ?? size ?? verb ?? '');
+    if (factor === undefined) return null;
+    const anew = toldAnew(post.slice(above.index + above[0].length));
+    const rest = partsAgain(withoutAll(post, anew), factor);
+    return { text: rest.replace(above[0], ' '), factor, said: [above[0]], anew };
   }
   const asks = ofPart.exec(post);
   const so = soMuch.exec(post);
@@ -280,6 +292,11 @@ function madeInPart(post: string): Sized | null {
   const said = did ?? asks;
   if (!said) return null;
   const before = post.slice(0, said.index);
+  const anew = did && amountsIn(before) >= leastAmounts ? toldAnew(post.slice(said.index)) : [];
+  if (anew.length > 0) {
+    const sized = madeInPart(before + withoutAll(post.slice(said.index), anew));
+    return sized && { ...sized, anew };
+  }
   const behind = post.slice(said.index).replace(/^\s+/, '');
   const sentence = behind.split(/[.!?\n](?!\d)/, 1)[0] ?? '';
   if (amountsIn(before) < leastAmounts || amountsIn(withoutKnown(sentence.replace(ofMould, ''), before)) > 0)
@@ -288,11 +305,12 @@ function madeInPart(post: string): Sized | null {
   const isToldBehind = amountsIn(behind.replace(ofMould, '')) > 1;
   if (isToldBehind && (!did || named.test(behind))) return null;
   const since = before.slice(Math.max(0, before.search(/[^.!?\n]*$/)));
+  const isAsked = /\byesterday\b/i.test(since + sentence) && ofSize.test(behind);
   if (
     did &&
-    (another.test(sentence) ||
+    ((another.test(sentence) && !isAsked) ||
       (elsewhen.test(since) && !lately.test(since)) ||
-      earlier.test(since) ||
+      (earlier.test(since) && !isAsked) ||
       parted.test(post))
   )
     return null;
@@ -307,7 +325,7 @@ function madeInPart(post: string): Sized | null {
     !(/^(?:doubled?|tripled?|halved)$/.test(size) && !/\b(?:doubl|tripl|halv)/i.test(before))
   )
     return null;
-  const { part, by: x, verb, times, plan, many, of, how, way, to, size: resize } = said.groups ?? {};
+  const { part, by: x, verb, whole: all, times, plan, many, of, how, way, to, size: resize } = said.groups ?? {};
   // "scaled it by 1.5": maybe before it was told
   if (to === 'by' && /scaled (?:it|this|that) /i.test(said[0])) return null;
   if (asWritten.test(behind) || asWritten.test(since)) return null;
@@ -315,7 +333,7 @@ function madeInPart(post: string): Sized | null {
   const factor =
     how !== undefined
       ? resizedBy(how.toLowerCase(), way?.toLowerCase(), to?.toLowerCase() ?? '', resize ?? '')
-      : factorOf(part ?? x ?? verb ?? plan ?? times ?? many ?? of ?? '');
+      : factorOf(part ?? x ?? verb ?? all ?? plan ?? times ?? many ?? of ?? '');
   if (factor === undefined) return null;
   if (isToldBehind) return { text: post, factor: null, said: [], unsure: said[0].trim() };
   // what else the sentence says is still read
@@ -332,6 +350,20 @@ function madeInPart(post: string): Sized | null {
     return { text: post.replace(words, ' ').replace(again, ' '), factor, said: again ? [words, again] : [words] };
   }
   return { text: post.replace(said[0], said[0].replace(/ (?:for|of|in) \w+ \w+[ -]?[^?]*\?$/, '?')), factor, said: [] };
+}
+
+const withoutAll = (post: string, anew: readonly Anew[]): string =>
+  anew.reduce((rest, { said }) => rest.replace(said, ' '), post);
+
+/** "Doubled the oils and doubled the lye", where all was doubled: the same once more. */
+const partsToo =
+  /(?<=^|[.!?\n] ?)(?:i |we )?(?<verb>doubled|halved|tripled|trebled|quadrupled) (?:(?:all|both|the|my|of) )*(?:oils|fats)(?:,? (?:and|&|,)? ?(?:also )?(?:(?:doubled|halved|tripled|trebled|quadrupled) )?(?:the |my )?(?:lye|naoh|water))+ *(?=[,.;!\n]|$)/i;
+
+function partsAgain(post: string, factor: number): string {
+  const found = partsToo.exec(post);
+  return found && factorOf((found.groups?.['verb'] ?? '').toLowerCase()) === factor
+    ? post.replace(found[0], ' ')
+    : post;
 }
 
 /** "Three quarters of the card, everything times 0.75": the same factor in other words. */
@@ -436,7 +468,11 @@ export function multiplied(
   factor: number,
   said: readonly string[],
   but: readonly Kept[] = [],
+  anew: readonly Anew[] = [],
 ): RecipeReading {
+  const ownOf = (kind: Kept): number | undefined => anew.find((one) => one.kind === kind)?.grams;
+  const [lye, water] = [ownOf('alkali'), ownOf('water')];
+  const others = [...but, ...anew.map(({ kind }) => kind)];
   const times = <T extends { readonly grams: number }>(lines: readonly T[]): readonly T[] =>
     lines.map((line) => ({ ...line, grams: line.grams * factor }));
   const once = (value: number | null): number | null => (value === null ? null : value * factor);
@@ -444,22 +480,27 @@ export function multiplied(
     ...reading,
     fats: times(reading.fats),
     after: times(reading.after),
-    alkali: but.includes('alkali') ? reading.alkali : times(reading.alkali),
+    alkali:
+      lye !== undefined && reading.alkali.length === 1
+        ? reading.alkali.map((one) => ({ ...one, grams: lye }))
+        : but.includes('alkali')
+          ? reading.alkali
+          : times(reading.alkali),
     liquids: but.includes('water') ? reading.liquids : times(reading.liquids),
     acids: times(reading.acids),
     others: reading.others.map((one) => ({ ...one, grams: once(one.grams) })),
-    waterGrams: but.includes('water') ? reading.waterGrams : once(reading.waterGrams),
+    waterGrams: water ?? (but.includes('water') ? reading.waterGrams : once(reading.waterGrams)),
     totalFats: once(reading.totalFats),
     assumptions: [
       ...reading.assumptions,
       {
         id: 'number',
-        text: `I took all amounts${but.length > 0 ? ` but the ${but.join(' and the ')}` : ''} times ${Number(factor.toPrecision(4))}, as the post says.`,
+        text: `I took all amounts${others.length > 0 ? ` but the ${others.join(' and the ')}` : ''} times ${Number(factor.toPrecision(4))}, as the post says.`,
       },
     ],
     fates: [
       ...reading.fates,
-      ...said.flatMap((one) =>
+      ...[...said, ...anew.map((one) => one.said)].flatMap((one) =>
         (one.match(/\d+(?:[.,]\d+)?/g) ?? []).map((text) => ({
           text,
           fate: 'used' as const,

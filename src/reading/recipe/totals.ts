@@ -104,7 +104,7 @@ function isOfScent(tokens: readonly Token[], at: number): boolean {
 /** Why a bare figure beside lines that all have units is the total of something else; null where it may be theirs. */
 function isOfWhole({ source: { text } }: Assembly, total: number, sums: readonly number[]): boolean {
   const factor = sizes.find(([said]) => said.test(text))?.[1];
-  return factor !== undefined && sums.some((sum) => near(total * factor, sum));
+  return factor !== undefined && sums.some((sum) => near(total * factor, sum) || near(total, sum * factor));
 }
 /** "For 1 kg of oils, but I only made half." */
 const sizes: readonly (readonly [RegExp, number])[] = [

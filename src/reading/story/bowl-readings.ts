@@ -1,11 +1,12 @@
 /**
  * "Empty bowl: 386 g. With the olive oil in: 886 g. Then coconut on top of that: 1086 g": what the scale shows as a bowl
- * fills up. Each fat weighs what its reading has more than the one before.
+ * fills up. Each fat weighs what its reading has more than the one before; "the same jug, empty it's 215 g: jug + olive oil
+ * 815 g, jug + coconut (wiped) 465 g", more than the vessel.
  */
 import { packed } from '../columns/columns.ts';
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
-import type { Cut } from '../text/sentences.ts';
+import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isAny, isFat, isIngredient, isPot, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { isPlain, rowsBefore, weightAt } from './tale.ts';
@@ -14,10 +15,15 @@ import { isPlain, rowsBefore, weightAt } from './tale.ts';
 const mostOfVessel = 6;
 const mostOfStep = 12;
 const leastSteps = 2;
+/** Up to the first fat, where somebody tells that the scale was never set to zero. */
+const mostOfTale = 30;
+/** "I never pressed tare", "I don't zero my scale, I just keep adding"; zero is a figure. */
+const untared =
+  /\b(?:never|didnt|dont|did not|do not|without|forgot(?:ten)?|not once) (?:to )?(?:ever )?(?:press(?:ed|ing)? |hit |set )?(?:the |my )?(?:tare|tared|taring|zeroed|zeroing|reset|#)(?! (?:it|the [a-z]+) (?:for|with) )|\b(?:keep|kept) adding\b|\breadings? with the [a-z]+ on\b/;
 
 const empty = /^(?:empty|itself|alone|bare|own)$/;
 /** Something came to what was there. */
-const adding = /\b(?:with|in|into|on top|after|plus|added|adding|then|went|goes|poured|next|and)\b|\+/;
+const adding = /\b(?:with|in|into|on top|after|plus|added|adding|then|went|goes|poured|next|and|until|till|to)\b|\+/;
 /** It did so for certain. */
 const onTop = /\b(?:with [^:=]*\bin|on top|after|plus|added|adding|went in)\b|\+/;
 const tared = /\b(?:tare|tared|taring|zero|zeroed|reset|each|separate|separately|own)\b/;
@@ -41,6 +47,8 @@ function tareOf(tokens: readonly Token[], k: number): number {
   let isEmpty = isAny(tokens, k - 2, k, (one) => empty.test(spoken(one)));
   for (let at = k + 1; at - k <= mostOfVessel; at++) {
     const token = tokens[at];
+    // "weighs 412 g empty"
+    if (isPlain(token) && !endsDotted(token) && empty.test(spoken(tokens[at + 1]))) return at;
     if (isPlain(token)) return isEmpty && (endsDotted(token) || !isIngredient(tokens[at + 1])) ? at : -1;
     if (!token || token.t === 'line' || isIngredient(token)) return -1;
     isEmpty ||= empty.test(spoken(token));
@@ -49,24 +57,104 @@ function tareOf(tokens: readonly Token[], k: number): number {
 }
 
 /** The readings behind it, each of one fat; what stands behind the last is another thing. */
-function stepsFrom(tokens: readonly Token[], tare: number): readonly Step[] {
+function stepsFrom(tokens: readonly Token[], tare: number, isUntared: boolean): readonly Step[] {
   const steps: Step[] = [];
   let begin = tare + 1;
   let name = -1;
-  for (let at = begin; at - begin <= mostOfStep && at < tokens.length; at++) {
+  const reach = (): number => (isUntared && steps.length === 0 ? mostOfTale : mostOfStep);
+  for (let at = begin; at - begin <= reach() && at < tokens.length; at++) {
     const token = tokens[at];
     if (isIngredient(token)) {
       if (!isFat(token) || name >= 0) break;
       name = at;
     } else if (token?.t === 'quantity') {
       const words = wordsOf(tokens, begin, at);
-      if (!isPlain(token) || name < 0 || !adding.test(words) || tared.test(words)) break;
+      if (!isPlain(token) || name < 0 || !adding.test(words) || (!isUntared && tared.test(words))) break;
       steps.push({ name, figure: at, words });
       begin = at + 1;
       name = -1;
     }
   }
   return steps;
+}
+
+/** The name right before its weight. */
+function placeBeside(out: Token[], name: number, figure: number): void {
+  const [own, place] = [out[name], out[figure - 1]];
+  if (!own || !place || name >= figure - 1) return;
+  for (let at = name; at < figure - 1; at++) out[at] = asFiller(out[at] as Token);
+  out[figure - 1] = { ...own, from: place.from, to: place.to };
+}
+
+const emptied = /\b(?:wiped|emptied|rinsed|cleaned|washed|each|every time|in between|between)\b/;
+/** Tokens from the vessel to the reading with one fat in it, at the most. */
+const longestReading = 18;
+
+/** The figure of an empty vessel: "empty it's 215 g"; -1 for none, or several. */
+function emptyAt(tokens: readonly Token[], sentences: readonly Sentence[]): number {
+  const all = sentences.flatMap((sentence) => {
+    const found =
+      /\b(?:empty|alone|bare|by itself|on its own)\b[^@#]{0,24}(#)|\b(?:jug|bowl|pot|cup|beaker|jar|container)\b[^@#]{0,16}(#) (?:empty|alone|bare)\b/d.exec(
+        sentence.text,
+      );
+    const place = found?.indices?.[1]?.[0] ?? found?.indices?.[2]?.[0];
+    const at = place === undefined ? -1 : sentence.tokenAt(place);
+    return isPlain(tokens[at]) && !isAny(tokens, sentence.from, at, isIngredient) ? [at] : [];
+  });
+  return all.length === 1 ? (all[0] ?? -1) : -1;
+}
+
+/** Each fat weighed by itself in one vessel that is on the scale with it. */
+function eachWithVessel(
+  { tokens }: Cut,
+  sentences: readonly Sentence[],
+): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } | null {
+  const same = sentences.find(({ text }) =>
+    /\bsame (?:[a-z]+ )?(?:jug|bowl|pot|cup|beaker|jar|container|vessel)\b/.test(text),
+  );
+  const tare = same ? emptyAt(tokens, sentences) : -1;
+  if (!same || tare < 0) return null;
+  const steps: Step[] = [];
+  for (let k = tare + 1; k < tokens.length; k++) {
+    const joint = tokens[k + 1];
+    const isWith = (joint?.t === 'sign' && /^[+&]$/.test(joint.text)) || /^(?:with|and|plus)$/.test(spoken(joint));
+    const name = /^(?:the|my)$/.test(spoken(tokens[k + 2])) ? k + 3 : k + 2;
+    if (!isPot(tokens[k]) || !isWith || !isFat(tokens[name])) continue;
+    let figure = name + 1;
+    while (
+      figure - k <= longestReading &&
+      tokens[figure] &&
+      tokens[figure]?.t !== 'quantity' &&
+      tokens[figure]?.t !== 'line'
+    )
+      figure++;
+    if (!isPlain(tokens[figure])) continue;
+    steps.push({ name, figure, words: '' });
+    k = figure;
+  }
+  const last = steps.at(-1);
+  if (!last || steps.length < leastSteps) return null;
+  const readings = steps.map(({ figure }) => weightAt(tokens, figure, tare));
+  const empties = weightAt(tokens, tare, tare);
+  const isApart =
+    sentences.some(({ text, from }) => from <= last.figure && emptied.test(text)) ||
+    readings.some((one, n) => n > 0 && one < (readings[n - 1] ?? 0));
+  if (!isApart || !readings.every((one) => one > empties)) return null;
+  const out = [...tokens];
+  const texts = steps.map(({ name, figure }, n) => {
+    const [weight, fat] = [out[figure] as Figure, out[name]];
+    const now = withValue(weight.quantity, (readings[n] ?? 0) - empties);
+    out[figure] = { ...weight, quantity: { ...now, numbers: weight.quantity.numbers } };
+    placeBeside(out, name, figure);
+    return `${written(now)} of ${fat?.t === 'name' ? fat.text : ''}`;
+  });
+  out[tare] = asAside(out[tare] as Figure, packed);
+  for (let at = same.from; at < last.figure; at++) {
+    const token = out[at];
+    if (token?.t === 'name' && token.meaning.kind === 'role') out[at] = asFiller(token);
+  }
+  const text = `I took ${texts.join(', ')}: each reading of the scale without the vessel.`;
+  return { tokens: out, told: [{ text, gone: [], from: same.from, to: last.figure + 1, settles: true }] };
 }
 
 /** The tokens with what such readings leave of each fat. */
@@ -78,10 +166,14 @@ export function bowlReadings(cut: Cut): {
   const { tokens, prims } = cut;
   const none = { tokens, told: [], unheard: null };
   if (!tokens.some((token) => empty.test(spoken(token)))) return none;
+  const sentences = sentencesOf(cut);
+  const each = eachWithVessel(cut, sentences);
+  if (each) return { ...none, ...each };
+  const isUntared = sentences.some(({ text }) => untared.test(text));
   for (let k = 0; k < tokens.length; k++) {
     if (!isPot(tokens[k])) continue;
     const tare = tareOf(tokens, k);
-    const steps = tare < 0 ? [] : stepsFrom(tokens, tare);
+    const steps = tare < 0 ? [] : stepsFrom(tokens, tare, isUntared);
     const last = steps.at(-1);
     if (!last || steps.length < leastSteps) continue;
     const weights = [tare, ...steps.map(({ figure }) => figure)].map((at) => weightAt(tokens, at, tare));
@@ -95,7 +187,7 @@ export function bowlReadings(cut: Cut): {
     const share = (all: readonly number[]): number =>
       weightAt(tokens, lye?.figure ?? -1, tare) / all.reduce((sum, one) => sum + one, 0);
     const fits = (all: readonly number[]): boolean => share(all) >= leastLye && share(all) <= mostLye;
-    const isTold = steps.every(({ words }) => onTop.test(words));
+    const isTold = isUntared || steps.every(({ words }) => onTop.test(words));
     const isFit = lye !== undefined && lyes.length === 0 && fits(more) && !fits(weights.slice(1));
     if (!isTold && !isFit) {
       const begin = tokens[k];
@@ -106,6 +198,7 @@ export function bowlReadings(cut: Cut): {
       const [weight, fat] = [out[figure] as Figure, out[name]];
       const now = withValue(weight.quantity, more[n] ?? 0);
       out[figure] = { ...weight, quantity: { ...now, numbers: weight.quantity.numbers } };
+      if (isUntared) placeBeside(out, name, figure);
       return `${written(now)} of ${fat?.t === 'name' ? fat.text : ''}`;
     });
     out[tare] = asAside(out[tare] as Figure, packed);

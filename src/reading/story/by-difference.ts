@@ -65,7 +65,7 @@ const being = '(?: (?:is|was|are|were|s|has|have|that|which|just|only|exactly|ab
 const left = new RegExp(
   [
     `(?<a>#)${ofIt}${being} (?:still|left|leftover|remain(?:s|ed|ing)?|stay(?:s|ed)?|over|unused)\\b(?: (?:left|over|behind|now|still|standing|sitting|unused|${inThe}))*`,
-    `\\b(?:whats|what is|what was|whatever is|what) (?:still )?(?:left|remain(?:s|ed|ing)?|over|stay(?:s|ed))\\b(?:(?: now| over| behind)* ${inThe})?(?: (?:now|is|was|are|were|weighs|weighed|comes to|just|exactly|about|:|,|-))+ (?<b>#)(?! (?:of )?@)`,
+    `(?:\\b(?:whats|what is|what was|whatever is|what (?:i|we) (?:still )?(?:have|had|got)|what)|@(?: (?:that|which|it|thats|is|was|i|we|have|had))+) (?:still )?(?:left|remain(?:s|ed|ing)?|over|stay(?:s|ed))\\b(?:(?: now| over| behind)* ${inThe})?(?: (?:now|is|was|are|were|weighs|weighed|comes to|just|exactly|about|:|,|-))+ (?<b>#)(?! (?:of )?@)`,
     `\\b(?:left|still|there is|theres|leaving) (?:(?:exactly|about|just|only|over|with|behind) )*(?<c>#)${ofIt} (?:still |left |over |standing )*${inThe}`,
     `\\b${vessels} (?:now (?:only |just |still )?(?:holds|has|contains)|(?:holds|has|contains) (?:now|still))(?: only| just)* (?<e>#)(?! (?:of )?(?!it\\b)@)`,
     `(?<d>#) of (?:it|that|which)${being} (?:for|(?:went|goes|go|gone|put) (?:to|into|in|towards)|into) (?:the|a|an|my|some) (?!(?:[a-z]+ )?(?:soap|pot|batch|recipe|loaf|mou?ld|swirl|one|@)(?: |$))[a-z]+\\b`,
@@ -215,8 +215,25 @@ function figureNear(tokens: readonly Token[], name: number, end: number): number
     (isBeside(tokens[k]) || /^[:,=(]$/.test((tokens[k] as { text?: string }).text ?? ''))
   )
     k++;
-  return k < end && isPlain(tokens[k]) && !isNamed(tokens, k) ? k : -1;
+  if (k < end && isPlain(tokens[k]) && !isNamed(tokens, k)) return k;
+  return packFor(tokens, name, end);
 }
+
+/** "The coconut oil (didn't weigh it) was a brand new 1 kg tub": the weight of the pack that it was; -1 for none. */
+function packFor(tokens: readonly Token[], name: number, end: number): number {
+  let wasIt = false;
+  for (let k = name + 1; k < end && k - name <= farthestPack; k++) {
+    const token = tokens[k];
+    if (token?.t === 'quantity')
+      return wasIt && isPlain(token) && isPot(tokens[k + 1]) && !isNamed(tokens, k + 1) ? k : -1;
+    if (isIngredient(token) || token === undefined || token.t === 'line') return -1;
+    if (/^(?:was|is|its|from)$/.test(spoken(token))) wasIt = true;
+    else if (wasIt && !/^(?:a|an|my|the|brand|new|fresh|full|unopened|whole|sealed|single|one)$/.test(spoken(token)))
+      wasIt = false;
+  }
+  return -1;
+}
+const farthestPack = 16;
 
 const isBeside = (token: Token | undefined): boolean =>
   isPot(token) ||
@@ -248,7 +265,15 @@ function restOf(tokens: readonly Token[], story: Story, text: string): Found | n
     but || (isIngredient(tokens[less + 2]) && !isStock(tokens[less + 2] as Token)) ? -1 : mixedWith(tokens, name, more);
   if (mixed >= 0) return { name, mixed, listed: true, more, less, from: Math.min(said, less), to };
   if (!(weightAt(tokens, more, less) > weightAt(tokens, less, less))) return null;
-  return { name, listed: true, more, less, from: but ? story.tokenAt(but.index) : Math.min(said, less), to };
+  const isBesideIt = packFor(tokens, name, tokens.length) !== more || Math.abs(more - name) <= 2;
+  return {
+    name,
+    ...(isBesideIt ? { listed: true } : {}),
+    more,
+    less,
+    from: but ? story.tokenAt(but.index) : Math.min(said, less),
+    to,
+  };
 }
 
 function isRestIn(text: string, match: RegExpExecArray): boolean {

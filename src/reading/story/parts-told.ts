@@ -17,7 +17,7 @@ const mostParts = 4;
 const origin = /\b(?:from|out of|first|last|second|other|another|in (?:one|two|three|the one)|plus|then)\b/;
 /** What is told of the figures is no sum. */
 const otherwise =
-  /\b(?:left|leftovers?|back|kept|keep|keeping|remains?|remained|remaining|stays?|stayed|cupboard|spilled|spilt|spill|lost|instead|only|short|ran|later|after|trace|not|never|swap\w*|replac\w*|fill\w*|make up|bottle has|has|had|holds?|went in|goes in|used|for|cost|paid|bought)\b/;
+  /\b(?:left|leftovers?|back|kept|keep|keeping|remains?|remained|remaining|stays?|stayed|cupboard|spilled|spilt|spill|lost|instead|only|short|ran|later|after|trace|not|never|swap\w*|replac\w*|fill\w*|make up|bottle has|has|had|holds?|went in|goes in|used?|using|froze\w*|sold|gave|given|stored|for|cost|paid|bought)\b/;
 /** Another part of what was weighed before. */
 const again = /^(?:another|further|extra|second|additional|more|then|again|top|plus|missing|remaining)$/;
 const total = /^(?:so|total|altogether|together|sum|makes|making|made|all|overall|thats|that's|hence|means)$/;

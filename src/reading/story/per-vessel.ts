@@ -6,8 +6,8 @@
 import { type PutRight, withValue } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { isAny, isFat, isIngredient, massOf } from '../words/token-is.ts';
-import { asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { isAny, isFat, isIngredient, isMark, isStop, massOf, spoken } from '../words/token-is.ts';
+import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { isPlain, rowsBefore, rowsOfAlkali } from './tale.ts';
 
 const vessel =
@@ -26,7 +26,7 @@ const distributes = [
 ].map((pattern) => new RegExp(pattern));
 /** Said of all of them. */
 const together = new RegExp(
-  `\\b(?:for|of|in|to|into|fills?|filling|both) (?:the )?(?:both|whole ${number}|all ?(?:(?:of )?(?:them|these|those)|the ${number}|${number}|the ${vessels}|${vessels}|together)?|(?:the )${number}|${number} (?:of (?:them|these|those)|together|${vessels}))(?= |$)|\\b(?:together|altogether|in (?:all|total)|(?:in|into) (?:just )?(?:one|a single) (?:big |large |single )?(?:pot|go|batch|pan|kettle)|one lot of @)`,
+  `\\b(?:for|of|in|to|into|fills?|filling|both) (?:the )?(?:both|whole ${number}|all ?(?:(?:of )?(?:them|these|those)|the ${number}|${number}|the ${vessels}|${vessels}|together)?|(?:the )?(?:whole|entire|one|single) (?:pot|lot|batch|mix|kettle|pan|thing)|(?:the )${number}|${number} (?:of (?:them|these|those)|together|${vessels}))(?= |$)|\\b(?:together|altogether|in (?:all|total)|(?:in|into) (?:just )?(?:one|a single) (?:big |large |single )?(?:pot|go|batch|pan|kettle)|one lot of @)`,
 );
 /** Said of one of them. */
 const single =
@@ -37,7 +37,7 @@ const whether = new RegExp(
 );
 const counts = [
   `(?<n>${number}) ${kind}(?<noun>${vessels})\\b`,
-  `\\b(?:all|whole|the|fill|filling|making|make|for|of) (?<n>${number})(?= (?:[,.;?!:]|of|together|i|we|at|in|with|$)|$)`,
+  `\\b(?:all|whole|the|fill|filled|filling|poured|cast|made|making|make|for|of) (?<n>${number})(?= (?:[,.;?!:]|of|together|i|we|at|in|with|$)|$)`,
   '\\b(?<two>both|the pair)\\b',
 ].map((pattern) => new RegExp(pattern, 'dg'));
 const numbers = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');
@@ -120,7 +120,7 @@ export function perVessel(cut: Cut): {
   // fats beside those of one: nobody knows of how many
   if (many.size === 0 || fats.some((row) => !inOne.includes(row))) return none;
   const said = sentences.filter(({ text }) => together.test(text));
-  const lye = lyeOf(cut, sentences);
+  const lye = lyeOf(cut);
   const own = inOne.filter(({ id, figure }) => figure < (lye?.figure ?? tokens.length) && id !== 'alkali');
   const last = own.at(-1);
   if (!last) return none;
@@ -172,12 +172,42 @@ function quiet(
   tokens: readonly Token[],
   lye: { readonly at: number; readonly figure: number } | null,
 ): readonly Token[] {
-  return tokens.map((token, k) =>
-    lye && k > lye.at && k < lye.figure && token.t === 'name' && token.meaning.kind === 'role'
-      ? asFiller(token)
-      : token,
+  if (!lye) return tokens;
+  const out = [...tokens];
+  const water = tokens.findIndex(
+    (token, k) => isIngredient(token) && token.meaning.kind === 'water' && isSaidOf(tokens, k),
   );
+  for (const [at, figure] of [
+    [lye.at, lye.figure],
+    [water, water < 0 ? -1 : figureFor(tokens, water)],
+  ] as const) {
+    for (let k = at + 1; k < figure; k++) {
+      const token = out[k];
+      if (token?.t === 'name' && token.meaning.kind === 'role') out[k] = asFiller(token);
+      else if (token?.t === 'quantity') out[k] = asAside(token, 'of how many it is');
+    }
+    // "the lye, for all eight together, was 110 g"
+    const [name, word] = [out[at], out[figure - 1]];
+    if (name?.t !== 'name' || word?.t === 'sign' || !word || figure - at <= 2) continue;
+    out[figure - 1] = { ...name, from: word.from, to: word.to };
+    out[at] = asFiller(name);
+  }
+  return out;
 }
+
+/** "The water for all eight", "lye, for the whole pot,". */
+const isSaidOf = (tokens: readonly Token[], k: number): boolean =>
+  /^(?:for|of|in|per)$/.test(spoken(tokens[isMark(tokens[k + 1], ',(') ? k + 2 : k + 1]));
+
+/** The weight behind it in its sentence, with no other name between; -1 where none stands there. */
+function figureFor(tokens: readonly Token[], at: number): number {
+  for (let k = at + 1; k - at <= longestWay; k++) {
+    if (isIngredient(tokens[k]) || isStop(tokens[k])) return -1;
+    if (isPlain(tokens[k]) && dimOf(tokens[k]) === 'mass') return k;
+  }
+  return -1;
+}
+const longestWay = 14;
 
 /** What a sentence says up to a token. */
 const textTo = (sentence: Sentence, k: number): string => sentence.text.slice(0, sentence.placeOf(k));
@@ -187,7 +217,7 @@ const dimOf = (token: Token | undefined): string => (token?.t === 'quantity' ? t
 const weightOf = (token: Token | undefined): number => (isPlain(token) ? token.quantity.value : 0);
 
 /** The alkali that is weighed, once; "one lot of lye for all: 188 g". */
-function lyeOf(cut: Cut, sentences: readonly Sentence[]): { readonly at: number; readonly figure: number } | null {
+function lyeOf(cut: Cut): { readonly at: number; readonly figure: number } | null {
   const { tokens } = cut;
   const isAlkali = (token: Token | undefined): boolean => isIngredient(token) && token.meaning.kind === 'alkali';
   const rows = [
@@ -197,16 +227,6 @@ function lyeOf(cut: Cut, sentences: readonly Sentence[]): { readonly at: number;
   const isMass = rowsBefore(tokens, tokens.length).some(({ figure }) => dimOf(tokens[figure]) === 'mass');
   const first = rows.find(({ figure }) => !isMass || dimOf(tokens[figure]) === 'mass');
   if (first) return first;
-  for (const { text, from, tokenAt } of sentences.map((one) => ({
-    text: one.text,
-    from: one.from,
-    tokenAt: (at: number) => one.tokenAt(at),
-  }))) {
-    const found = /@ [^@#.?]{0,40}: (#)/d.exec(text);
-    const [name, figure] = [found?.index, found?.indices?.[1]?.[0]];
-    if (name === undefined || figure === undefined) continue;
-    const at = tokenAt(name);
-    if (at >= from && isAlkali(tokens[at]) && isPlain(tokens[tokenAt(figure)])) return { at, figure: tokenAt(figure) };
-  }
-  return null;
+  const at = tokens.findIndex((token, k) => isAlkali(token) && isSaidOf(tokens, k) && figureFor(tokens, k) >= 0);
+  return at < 0 ? null : { at, figure: figureFor(tokens, at) };
 }

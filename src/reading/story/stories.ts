@@ -25,6 +25,7 @@ import { otherPack } from './other-pack.ts';
 import { saidOutright } from './outright.ts';
 import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
+import { partsWent } from './parts-went.ts';
 import { perVessel } from './per-vessel.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
@@ -66,7 +67,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const slips = notThisBatch(cutOf(pure.tokens));
   const spilt = spiltOf(cutOf(slips.tokens));
   const held = waterHeld(cutOf(spilt.tokens));
-  const difference = byDifference(cutOf(held.tokens));
+  const went = partsWent(cutOf(held.tokens));
+  const difference = byDifference(cutOf(went.tokens));
   const parted = partedOut(cutOf(difference.tokens));
   const stopped = stoppedShort(cutOf(parted.tokens));
   const same = sameFats(cutOf(stopped.tokens));
@@ -101,6 +103,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       slips,
       spilt,
       held,
+      went,
       difference,
       parted,
       stopped,

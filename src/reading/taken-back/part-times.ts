@@ -10,29 +10,42 @@ import type { Quantity } from '../words/quantities.ts';
 import { isAlkali, isFat, isOther, isPart, isSame, type Said } from './said.ts';
 import type { Post } from './withdrawn.ts';
 
-const factors: Readonly<Record<string, number>> = { doubled: 2, tripled: 3, trebled: 3, quadrupled: 4, halved: 1 / 2 };
+const factors: Readonly<Record<string, number>> = {
+  doubled: 2,
+  tripled: 3,
+  trebled: 3,
+  quadrupled: 4,
+  halved: 1 / 2,
+  half: 1 / 2,
+  twice: 2,
+  double: 2,
+};
 
 const one =
   '(?:(?:all|of|the|my|our|both|up|two|three|four|five|…|#(?= (?:oils?|fats?|butters?)\\b)) )*(?:@|oils?|fats?|butters?)';
 const parts = `${one}(?: (?:, )?(?:and |& |as well as )?(?!(?:the |my )*@ (?:stayed|stays|was|is|i|we|kept|only|remained|at)\\b)${one})*`;
+/** "Weighed half of the oils", "put in double the oils". */
+const puts =
+  '(?:weighed|measured|used|took|poured|melted|put|made)(?: out| in| up| off)?(?: only| just| exactly)? (?:half|twice|double)(?= (?:of |the |my |all )+(?:oils?|fats?|butters?|lye|@))(?! the (?:weight|price))';
 const made = new RegExp(
-  `(?<!\\b(?:nearly|almost|if|would have|should have|could have) (?:i |we )?)\\b(?<word>doubled|tripled|trebled|quadrupled|halved) (?<parts>${parts}) (?!#)`,
+  `(?<!\\b(?:nearly|almost|if|would have|should have|could have) (?:i |we )?)\\b(?<word>doubled|tripled|trebled|quadrupled|halved|${puts}) (?<parts>${parts}) (?!#)`,
   'd',
 );
+const factorOf = (word: string): number => factors[word.split(' ').at(-1) ?? ''] ?? 1;
 /** "But forgot to double the lye", "not the lye", "the lye stayed at 99 g". */
 const again = '(?:(?:to )?(?:double|triple|treble|quadruple|halve|doubling|tripling|halving|#|do|change) )?';
 const wholly = '(?:all|the (?:whole|full)) (?:of )?(?:the |my )?(?:# )?';
 const kept = [
   `\\b(?:forgot|forgotten|missed|overlooked|didnt|did not|never|without|not|left|leaving|kept|keeping|only left|except(?: for)?|apart from) (?:about )?${again}(?<parts>${parts})(?! (?:out|off)\\b)`,
   `\\b${wholly}(?<parts>(?:of )?${parts})(?= (?:(?:, )?(?:and |& |plus )${wholly}(?:of )?${parts} )?(?:(?:all|still|then|has|have|is|are|was|were) )*(?:went|gone|got|is|are|was|were) in(?:to)?\\b)`,
-  `\\b(?:all|(?:the )?(?:full|whole|entire|complete))(?: #)?(?: of)?(?: (?:the|my|that))* (?<parts>@)(?! (?:too|as well|also)\\b)`,
+  `\\b(?:all|(?:the )?(?:full|whole|entire|complete)(?: lot| amounts?| dose)?)(?: #)?(?: of)?(?: (?:the|my|that))* (?<parts>@(?: (?:and|&|plus) (?:(?:all )?(?:the|my) )?@)?)(?! (?:too|as well|also)\\b)`,
   `(?<parts>${parts}) (?:(?:i|we|was|were|went|got|in|took|taken|put|it|all) )*(?:whole|in full|full|undivided)\\b`,
   `(?<parts>${parts}) (?:(?:i|we|was|were|is|are|just|only|at|as|alone|it|have|has|had) )*(?:stayed|kept|left|not|wasnt|isnt|forgot|forgotten|unchanged|single|the same|still)\\b`,
 ].map((pattern) => new RegExp(pattern, 'dg'));
 const elsewise = /\?|\b(?:if|would|could|can|should|might|next|last|usually|normally|never|nearly|almost)\b/;
 /** Nobody knows how much of it then came in. */
 const undone =
-  /\b(?:added|adding|topped|made up|half the|missing|then (?:i|we)(?! [a-z]+ (?:in )?(?:all|the (?:full|whole|entire|complete)) )|later|afterwards)\b/;
+  /\b(?:added|adding|topped|made up|half the(?! (?:oils|fats)\b)|other half|rest|remaining|remainder|missing|then (?:i|we)(?! [a-z]+ (?:in )?(?:all|the (?:full|whole|entire|complete)) )|later|afterwards)\b/;
 
 /** Alkali to fats by mass, in soaps as they are meant. */
 const usual = { naoh: { least: 0.1, most: 0.19 }, koh: { least: 0.15, most: 0.28 } } as const;
@@ -82,12 +95,13 @@ export function partTimesIn(sentences: readonly Sentence[], items: readonly Item
     // "I halved the oils, I halved the water"
     for (const more of sentence.text.matchAll(new RegExp(made.source, 'dg'))) {
       const [at] = more.indices?.groups?.['parts'] ?? [];
-      if (at === undefined || more.groups?.['word'] !== found.groups?.['word']) continue;
+      if (at === undefined || factorOf(more.groups?.['word'] ?? '') !== factorOf(found.groups?.['word'] ?? ''))
+        continue;
       for (const kind of kindsIn(items, sentence, more.groups?.['parts'] ?? '', at)) of.add(kind);
     }
     // "I doubled the scent"
     if ([...of].some((kind) => !/^(?:fat|alkali|water)$/.test(kind))) continue;
-    const factor = factors[found.groups?.['word'] ?? ''] ?? 1;
+    const factor = factorOf(found.groups?.['word'] ?? '');
     return {
       k,
       factor,
@@ -100,10 +114,16 @@ export function partTimesIn(sentences: readonly Sentence[], items: readonly Item
   return null;
 }
 
+/** The sentence at `k` and the one behind it; "oils... and then": dots are none. */
+function toldFrom({ sentences }: Post, k: number): readonly Sentence[] {
+  const next = sentences.findIndex(({ text }, at) => at > k && /\w/.test(text));
+  return sentences.slice(k, next < 0 ? k + 1 : next + 1);
+}
+
 /** What is said to have stayed as it was. */
 function keptIn(post: Post, k: number): ReadonlySet<string> {
   const all = new Set<string>();
-  for (const sentence of post.sentences.slice(k, k + 2))
+  for (const sentence of toldFrom(post, k))
     for (const pattern of kept)
       for (const found of sentence.text.matchAll(pattern)) {
         const [place] = found.indices?.groups?.['parts'] ?? [];
@@ -137,7 +157,7 @@ export function takePartTimes(post: Post, told: PartTimes): void {
   const fits = (value: number): boolean => value >= least && value <= most;
   const times = (kind: string): number => (told.of.has(kind) ? told.factor : 1);
   const [before, after] = [fits(ratio), fits((ratio * times('fat')) / times('alkali'))];
-  const span = post.sentences.slice(k, k + 2);
+  const span = toldFrom(post, k);
   const units = new Set(
     rows.filter((said) => isFat(said) || isAlkali(said)).map(({ amount }) => amount.quantity.unit?.id),
   );

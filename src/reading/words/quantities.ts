@@ -261,6 +261,13 @@ interface QuantityHit {
   readonly end: number;
 }
 
+/** "(The) double of the lye". */
+const isDoubleOf = (prims: readonly Prim[], i: number): boolean =>
+  prims[i]?.text === 'of' &&
+  /^(?:lye|naoh|koh|caustic|alkali|hydroxide)$/.test(
+    prims[/^(?:the|my|its|that|this)$/.test(prims[i + 1]?.text ?? '') ? i + 2 : i + 1]?.text ?? '',
+  );
+
 /** "twice its weight". */
 function twiceAt(prims: readonly Prim[], i: number): QuantityHit | null {
   const twice = prims[i];
@@ -269,7 +276,7 @@ function twiceAt(prims: readonly Prim[], i: number): QuantityHit | null {
     twice?.kind !== 'word' ||
     !(twice.text === 'twice' || twice.text === 'double' || twice.text === 'thrice') ||
     next?.kind !== 'word' ||
-    !/^(its|the|as|that|their|this)$/.test(next.text)
+    !(/^(its|the|as|that|their|this)$/.test(next.text) || isDoubleOf(prims, i + 1))
   )
     return null;
   return {
