@@ -292,7 +292,8 @@ const made = (): readonly Tale[] => [
   },
   // "three blocks of palm, minus 50 g that I cut off"
   {
-    tells: /\bF ,? ?(?:minus|less|but without|except) (?:the |about )?# (?:that |which |of it )?(?:i|we|was|were|went|stayed|cut|left)\b/,
+    tells:
+      /\bF ,? ?(?:minus|less|but without|except) (?:the |about )?# (?:that |which |of it )?(?:i|we|was|were|went|stayed|cut|left)\b/,
     always: true,
   },
   // "one of those is wrong, should say 350": nobody knows which

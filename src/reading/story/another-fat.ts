@@ -22,14 +22,17 @@ const surely = '(?:(?:really|actually|in fact|in truth|all|along|just|only|the|s
 const was = '(?:(?:bottle|tub|tin|jar|bag) )?(?:is|was|(?:turned|turns) out (?:to be|as)|proved to be)';
 const so = '(?:(?:so|i|ill|we|well|im using|its|it|is|was|then|and|just|now|simply|have|had) )*';
 const took = '(?:(?:used?|took|take|put in|put|added|weighed in|poured in|went for|came|went in) )?';
+const used = '(?:(?:used|went in|was put in|came in|put in|melted) )?';
 const itsPlace = '(?:in its place|instead(?! of)|in place of it|for it)';
 const other = `(?<b>#) (?:of )?${the}(?<g>@)`;
 const gone = '(?<f>@) (?<how>[^#@?]{2,80}?)[-,.;:–] ';
 const theSame = '(?:the |an )?(?:same|equal) (?:weight|amount|quantity)';
 const lacking =
   '(?:out of|ran out of|run out of|had no(?: more)?|no(?: more)?|(?:didnt|dont) have(?: any| enough)?|havent got(?: any)?|couldnt (?:find|get)(?: any)?|lacked|lacking|forgot to buy)';
-const none = '(?:out of|ran out of|run out of|had no|no(?: more)?|(?:didnt|dont) have any|havent got any)';
-const lacked = '(?:(?:was|is|had|has|all|run|ran|already|now) )*(?:out|gone|finished|empty|used up|sold out|missing)';
+const none =
+  '(?:out of|ran out of|run out of|had no|no(?: more)?|(?:didnt|dont) have any|havent got any|(?:couldnt|cant) (?:get|find)(?: any)?)';
+const lacked =
+  '(?:(?:was|is|had|has|all|run|ran|already|now) )*(?:out(?: of stock| @(?= [,;]))?|gone|finished|empty|used up|sold out|missing)';
 const without =
   '\\b(?:made|did|went|managed|cooked|mixed|making|doing) (?:(?:it|this|that|mine|the|soap|one|bars?|batch|loaf|lot) )*without(?: (?:it|any))?(?= (?:$|[-,.;:!)…]|(?:this time|today|now|in the end|again|and|but)\\b))';
 
@@ -84,7 +87,11 @@ const patterns: readonly (readonly [Rule, string])[] = [
   [cameForIt, `${gone}${so}${took}${other} (?:used )?${itsPlace}`],
   [cameForIt, `${gone}${itsPlace} (?:, )?${so}${took}${other}`],
   [cameForIt, `${gone}${so}(?:replaced|swapped) (?:it )?(?:with|by|for) ${other}`],
-  [cameForNone, `\\b${none} ${the}(?<f>@) [^#@?]{0,24}?[-,.;:–] ${so}${took}${other} (?:used )?${itsPlace}`],
+  [
+    cameForNone,
+    `\\b${none} ${the}(?<f>@) [^#@?]{0,24}?(?:[-,.;:–] |(?=so |and ))${so}${took}${other} ${used}${itsPlace}`,
+  ],
+  [cameForNone, `(?<f>@) ${lacked} ?(?:[-,.;:–] |(?=so |and ))${so}${took}${other} ${used}${itsPlace}`],
   [leftOut, `\\b${lacking} ${the}(?<f>@) [^#@?]{0,40}?${without}`],
   [leftOut, `(?<f>@) ${lacked}\\b[^#@?]{0,40}?${without}`],
 ];
@@ -93,6 +100,9 @@ let made: readonly (readonly [Rule, RegExp])[] | null = null;
 /** Nobody has done it, or not in this batch. */
 const open =
   /\?|\b(?:if|when|could(?! not\b)|would|might|may|maybe|perhaps|next|last (?:time|batch|year|month|winter|spring|summer|autumn|loaf)|some ?day|usually|normally|always|never|once|thinking|wondering|before|earlier|previous|first|hers|his|theirs|she|he|they|her|him|you|nearly|almost|half|or)\b/;
+
+/** "And kept everything else as it always is". */
+const asEver = /\b(?:as|like) (?:it |they |i |we )?(?:always|usual|usually|normally|normal|ever)\b/g;
 
 /** The list as such a note leaves it. */
 export const anotherFat = (cut: Cut): ReturnType<typeof hearNotes> =>
@@ -103,7 +113,7 @@ export const anotherFat = (cut: Cut): ReturnType<typeof hearNotes> =>
       made ??= patterns.map(([rule, pattern]) => [rule, new RegExp(pattern, 'd')] as const);
       return made;
     },
-    isOpen: (tale, match) => open.test(wholeOf(tale, match)),
+    isOpen: (tale, match) => open.test(wholeOf(tale, match).replace(asEver, '')),
     hear: (rule, { tokens, sentence, tale, match, span }) => {
       const at = toldIn(tale, match);
       const row = rowOf(tokens, tokens[at('f')], sentence.from);

@@ -113,6 +113,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       another.unheard ??
       exchange.unheard ??
       these.unheard ??
+      standing.unheard ??
       twice.unheard ??
       good.unheard,
   };
