@@ -72,13 +72,13 @@ function isOfAdditive(tokens: readonly Token[], { token: name }: Row): boolean {
 /** "Another 200 g water for washing up": not in the pot. */
 function isForElse(tokens: readonly Token[], { token: name }: Row): boolean {
   const { from, to } = sentenceAt(tokens, name, longestSentence);
-  const words = tokens.slice(from, to).map(spoken).join(' ');
-  return ofHouse.test(words) || ofPaste.test(words);
+  const wordsFrom = (k: number): string => tokens.slice(k, to).map(spoken).join(' ');
+  return ofHouse.test(wordsFrom(from)) || ofPaste.test(wordsFrom(from)) || / for /.test(wordsFrom(name));
 }
 const longestSentence = 24;
 export const ofHouse =
   /\b(?:bath|sink|basin|bucket|wash\w*|clean\w*|rins\w*|mop\w*|kettle|tea|drank|drink|plants?|pasta|soak\w*|boiler|bain|floor)\b/;
-const ofPaste = /\b(?:cool\w*|thin\w*|dilut\w*|paste|for)\b/;
+const ofPaste = /\b(?:cool\w*|thin\w*|dilut\w*|paste)\b/;
 
 /** Tokens from an additive to the water that it is dissolved in, at the most. */
 const longestDissolved = 7;

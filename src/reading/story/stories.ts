@@ -10,6 +10,7 @@ import { brokenOff } from './broken-off.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
+import { inGoes } from './in-goes.ts';
 import { inTwice } from './in-twice.ts';
 import { leftStanding } from './left-standing.ts';
 import { liquidParted } from './liquid-parted.ts';
@@ -51,7 +52,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
   const named = rowNamed(cutOf(tokens));
-  const liquid = liquidParted(cutOf(named.tokens));
+  const goes = inGoes(cutOf(named.tokens));
+  const liquid = liquidParted(cutOf(goes.tokens));
   const poured = solutionPoured(cutOf(liquid.tokens));
   const bowl = bowlReadings(cutOf(poured.tokens));
   const settled = confirmed(cutOf(bowl.tokens));
@@ -79,6 +81,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     listed: good.tokens,
     told: [
       named,
+      goes,
       liquid,
       poured,
       bowl,
