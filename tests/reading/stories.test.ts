@@ -24,6 +24,11 @@ describe('another fat in the place of one, with its whole weight', () => {
     ['No palm to be had in the village. So lard it was, gram for gram.', { ...noPalm, lard: 180 }],
     ['Instead of the palm there’s lard in it, the same 180 g.', { ...noPalm, lard: 180 }],
     ['I won’t buy palm any more, so the same weight of lard went in.', { ...noPalm, lard: 180 }],
+    ['EDIT: not palm!! it’s lard, same amount. I grabbed the wrong name.', { ...noPalm, lard: 180 }],
+    ['Sorry, no castor! It was avocado oil, same weight.', { ...noCastor, 'avocado-oil': 80 }],
+    ['Correction: that’s not palm, it’s tallow.', { ...noPalm, 'tallow-beef': 180 }],
+    ['Oops, not palm. It’s lard, but only 150 g.', { ...noPalm, lard: 150 }],
+    ['The smell is not palm!! It’s lard that smells like this.', base],
     ['I don’t use palm, so I put in the same amount of tallow.', { ...noPalm, 'tallow-beef': 180 }],
     [
       'There was no palm in the house so I put 170 g lard in its place, all else as it always is.',
@@ -99,6 +104,58 @@ test('what was forgotten with its own weight beside it', () => {
     grams: { 'olive-oil-virgin': 430, 'coconut-oil': 215, 'shea-butter': 75, naoh: 104, water: 220 },
     doubts: [],
   });
+});
+
+describe('too much of it at first', () => {
+  const pot = { 'olive-oil-virgin': 610, 'coconut-oil': 250, 'castor-oil': 60, naoh: 125, water: 260 };
+  test.each([
+    'Overshot with the coconut, scale said 290 g, so I spooned 40 g back into the jar. Olive 610 g, castor 60 g, lye 125 g, water 260 g.',
+    'Olive 610 g, castor 60 g, lye 125 g, water 260 g. I overshot the coconut, the scale read 290 g, so I took 40 g out again.',
+    'Coconut: the scale showed 290 g, so 40 g went back in the tub. Olive 610 g, castor 60 g, lye 125 g, water 260 g.',
+    'Olive 610 g, coconut 250 g, castor 60 g, lye 125 g, water 260 g. Overshot with the coconut first, the scale said 290 g, so I spooned 40 g back into the jar.',
+    'Olive 610 g, coconut 250 g, castor 60 g, water 260 g. Overshot with the lye, scale said 135 g, so I spooned 10 g back into the tub.',
+  ])('%s', (text) => expect(read(text)).toEqual({ grams: pot, doubts: [] }));
+
+  test.each([
+    'Overshot with the coconut, scale said 290 g, so I spooned some back into the jar. Olive 610 g, castor 60 g, lye 125 g, water 260 g.',
+    'Olive 610 g, coconut 270 g, castor 60 g, lye 125 g, water 260 g. Overshot with the coconut first, the scale said 290 g, so I spooned 40 g back.',
+  ])('is asked about: %s', (text) => expect(read(text).doubts).not.toEqual([]));
+});
+
+describe('made up to so much', () => {
+  const pot = { 'olive-oil-virgin': 500, 'babassu-oil': 200, naoh: 97, water: 200 };
+  test.each([
+    'There were 180 g olive oil in the old bottle, I tipped that in the bowl and topped it up to 500 g from the new one. 200 g babassu on top. Lye 97 g, water 200 g.',
+    'The old bottle still gave 180 g olive, so I filled it up to 500 g with the new one. 200 g babassu, lye 97 g, water 200 g.',
+    '200 g babassu, lye 97 g, water 200 g. 180 g of olive left in the can, poured it in and topped up with a fresh bottle to 500 g.',
+  ])('%s', (text) => expect(read(text)).toEqual({ grams: pot, doubts: [] }));
+
+  test.each([
+    '180 g olive oil, topped up to 500 g with sunflower. 200 g babassu, lye 97 g, water 200 g.',
+    '180 g olive, 200 g babassu, topped it up to 500 g from the new bottle, lye 67 g, water 140 g.',
+    '200 g babassu, 180 g olive, filled it up to 500 g with whatever was there, lye 97 g, water 200 g.',
+  ])('is asked about: %s', (text) => expect(read(text).doubts).not.toEqual([]));
+});
+
+test.each([
+  '1 kilo of oils in all, 300 g of it coconut, everything else olive. 142 g lye, 290 g water.',
+  'A kilo of oils, 300 g coconut and everything else is olive, 142 g lye, 290 g water.',
+  '1 kg of oils in all: 300 g coconut, all else olive, 142 g lye, 290 g water.',
+  '300 g coconut, 700 g olive, 142 g lye, 290 g water. Everything else is from last year.',
+])('everything else is the rest: %s', (text) =>
+  expect(read(text)).toEqual({
+    grams: { 'olive-oil-virgin': 700, 'coconut-oil': 300, naoh: 142, water: 290 },
+    doubts: [],
+  }),
+);
+
+test.each([
+  ['I’ve 2 kg of lye in so no shortage.', []],
+  ['We’ve a kilo of caustic soda in, so no worries about running out.', []],
+  ['I have 2 kilos of NaOH here, so plenty.', []],
+])('what is in store is of no batch where the lye is asked for: %s', (told, doubts) => {
+  const { grams, doubts: asked } = read(`Olive 600 g, coconut 300 g. How much lye for 5 %? ${told}`);
+  expect([grams['naoh'] ?? 0, asked]).toEqual([0, doubts]);
 });
 
 describe('a second lot of lye', () => {

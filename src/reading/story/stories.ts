@@ -15,6 +15,7 @@ import { inTwice } from './in-twice.ts';
 import { leftStanding } from './left-standing.ts';
 import { liquidParted } from './liquid-parted.ts';
 import { madeGood } from './made-good.ts';
+import { madeUpTo } from './made-up-to.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { onlyThese } from './only-these.ts';
@@ -22,6 +23,7 @@ import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
 import { saidOutright } from './outright.ts';
 import { partsTold } from './parts-told.ts';
+import { putBack } from './put-back.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
 import { solutionPoured } from './solution-poured.ts';
@@ -53,7 +55,9 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   }
   const named = rowNamed(cutOf(tokens));
   const goes = inGoes(cutOf(named.tokens));
-  const liquid = liquidParted(cutOf(goes.tokens));
+  const over = putBack(cutOf(goes.tokens));
+  const topped = madeUpTo(cutOf(over.tokens));
+  const liquid = liquidParted(cutOf(topped.tokens));
   const poured = solutionPoured(cutOf(liquid.tokens));
   const bowl = bowlReadings(cutOf(poured.tokens));
   const settled = confirmed(cutOf(bowl.tokens));
@@ -82,6 +86,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     told: [
       named,
       goes,
+      over,
+      topped,
       liquid,
       poured,
       bowl,
@@ -108,6 +114,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     ].flatMap(({ told }) => told),
     unheard:
       named.unheard ??
+      over.unheard ??
       poured.unheard ??
       bowl.unheard ??
       settled.unheard ??
