@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { makeReader, readRecipe } from '../../src/reading/index.ts';
+import { potOf } from './pot.ts';
 
 const reader = makeReader(loadCatalogue());
 const read = (text: string) => {
@@ -983,4 +984,14 @@ describe('a figure that a full stop ends', () => {
     '600 g olive, 300 g coconut. Lye 142 g... I mean 124 g. Water 270 g.',
     'olive 600 g. coconut 300 g. lye 142 g, oops 124 g. water 270 g',
   ])('is that of the row before it: %s', (text) => expect(read(text)).toMatchObject({ grams: pot, doubts: [] }));
+});
+
+test.each([
+  ['In June I did everything times two. Is this one right?', 500],
+  ['Last year I did all amounts times two. Is this batch right?', 500],
+  ['Today I did all amounts times two. Is it right?', 1000],
+  ['Everything times two now. Is this right?', 1000],
+])('a batch of another time was larger: %s', (told, olive) => {
+  const { grams, doubts } = potOf(`Small batch: 500 g olive, 200 g coconut, 98 g NaOH, 250 g water. ${told}`);
+  expect([grams['olive-oil-virgin'], doubts]).toEqual([olive, []]);
 });

@@ -23,6 +23,19 @@ describe('another fat in the place of one, with its whole weight', () => {
     ['Castor was nowhere to be found, rice bran oil stood in, 80 g of it.', { ...noCastor, 'rice-bran-oil': 80 }],
     ['No palm to be had in the village. So lard it was, gram for gram.', { ...noPalm, lard: 180 }],
     ['Instead of the palm there’s lard in it, the same 180 g.', { ...noPalm, lard: 180 }],
+    ['I won’t buy palm any more, so the same weight of lard went in.', { ...noPalm, lard: 180 }],
+    ['EDIT: not palm!! it’s lard, same amount. I grabbed the wrong name.', { ...noPalm, lard: 180 }],
+    ['Sorry, no castor! It was avocado oil, same weight.', { ...noCastor, 'avocado-oil': 80 }],
+    ['Correction: that’s not palm, it’s tallow.', { ...noPalm, 'tallow-beef': 180 }],
+    ['Oops, not palm. It’s lard, but only 150 g.', { ...noPalm, lard: 150 }],
+    ['The smell is not palm!! It’s lard that smells like this.', base],
+    ['I don’t use palm, so I put in the same amount of tallow.', { ...noPalm, 'tallow-beef': 180 }],
+    [
+      'There was no palm in the house so I put 170 g lard in its place, all else as it always is.',
+      { ...noPalm, lard: 170 },
+    ],
+    ['On Sunday the palm was out of stock, so I used 180 g lard instead.', { ...noPalm, lard: 180 }],
+    ['I won’t buy palm any more, so next time the same weight of lard goes in.', base],
     ['All the palm was used up, so lard got its 180 g.', { ...noPalm, lard: 180 }],
   ])('%s', (note, grams) => expect(noted(note)).toEqual({ grams, doubts: [] }));
 
@@ -30,6 +43,8 @@ describe('another fat in the place of one, with its whole weight', () => {
     'Not a scrap of palm left. Lard took its place, gram for gram, but only for half of it.',
     'Not a scrap of palm left. Lard took its place, 150 g.',
     'Hadn’t a drop of castor, so avocado oil took over its 60 g.',
+    'I won’t buy palm any more, so half the weight of lard went in.',
+    'My sister won’t buy palm any more, so the same weight of lard goes in for her.',
     'No palm left. Lard and tallow took its place, gram for gram.',
     'Couldn’t find the castor. Avocado oil stood in for some of it.',
     'No castor left, lard took its place, same weight, plus 20 g for luck.',
@@ -42,24 +57,105 @@ describe('a fat that was forgotten', () => {
     'After pouring I found the castor still in its cup. Too late to stir it in, so I left it.',
     'Then I saw the castor standing on the windowsill. It was too late by then, so it stayed out.',
     'Found the castor in the microwave when all was poured. Nothing I could do any more.',
+    'There on the counter stood the castor in its little cup. Never went in.',
+    'All poured, and there I see the cup with the castor still standing there, full. So no castor in the soap.',
+    'Poured it, turned round, and the castor is still standing in its cup. So there’s no castor in it.',
+    'The castor is still sitting on the windowsill, untouched. The soap has none of it in it.',
   ])('%s', (note) => expect(noted(note)).toEqual({ grams: noCastor, doubts: [] }));
 
   test.each([
     'Found the castor in its cup after I’d filled the mould. I scraped it all back into the pot, put the castor in and blended.',
     'Nearly forgot the castor, saw it on the counter just as I was about to pour, and stirred it in at the last moment.',
     'The bowl of palm was still in the microwave when I’d poured! I tipped everything back, added the palm and blended.',
+    'The castor got forgotten at first. Then I saw the glass of castor still standing on the shelf, and in it went at trace.',
+    'Overlooked the castor, it was still in the microwave, so in it went at thin trace, no harm done I think.',
+    'The castor was forgotten, but I saw it at trace and added it.',
+    'I nearly forgot the castor, it went in last.',
+    'Last month I saw the castor still standing there after pouring, so no castor in the soap. Now it is all in.',
     'I thought I was out of castor and was writing a version without, when a new bottle arrived. So it’s made as planned.',
     'Panicked that I was out of palm, but my neighbour brought some, so the recipe is as written.',
   ])('%s is as listed', (note) => expect(noted(note)).toEqual({ grams: base, doubts: [] }));
 
   test.each([
     'Found the castor on the counter after pouring.',
+    'The castor is still standing on the counter, it goes in at trace.',
+    'Poured, and saw the cup with the castor still standing there, half full.',
+    'Saw the castor still standing there. So no palm in the soap, I thought.',
+    'Hot process. Forgot the castor, found it after the cook and stirred it in.',
     'Found the castor in the microwave after pouring, and drizzled some of it on top.',
     'Found the palm on the counter. I poured in what I could, then left it.',
     'There sits the bowl of palm in the microwave. I scooped half of it in and left it at that.',
     'Thought I was out of palm, but found a bit behind the flour and used that, the rest as planned.',
     'Thought I was out of castor, then found some but it wasn’t the full amount.',
   ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
+});
+
+test('what was forgotten with its own weight beside it', () => {
+  expect(
+    read(
+      'Just poured it and what do I see, the 80 g castor still standing on the counter :( so what’s in the mould is 560 g olive, 240 g coconut, 115 g lye, 260 g water. Ok?',
+    ),
+  ).toEqual({ grams: { 'olive-oil-virgin': 560, 'coconut-oil': 240, naoh: 115, water: 260 }, doubts: [] });
+  expect(
+    read(
+      'Forgot the shea butter (75 g) at first, found it in the microwave when I was at light trace and stirred it in. So with 430 g olive, 215 g coconut, is 104 g of lye right? 220 g water',
+    ),
+  ).toEqual({
+    grams: { 'olive-oil-virgin': 430, 'coconut-oil': 215, 'shea-butter': 75, naoh: 104, water: 220 },
+    doubts: [],
+  });
+});
+
+describe('too much of it at first', () => {
+  const pot = { 'olive-oil-virgin': 610, 'coconut-oil': 250, 'castor-oil': 60, naoh: 125, water: 260 };
+  test.each([
+    'Overshot with the coconut, scale said 290 g, so I spooned 40 g back into the jar. Olive 610 g, castor 60 g, lye 125 g, water 260 g.',
+    'Olive 610 g, castor 60 g, lye 125 g, water 260 g. I overshot the coconut, the scale read 290 g, so I took 40 g out again.',
+    'Coconut: the scale showed 290 g, so 40 g went back in the tub. Olive 610 g, castor 60 g, lye 125 g, water 260 g.',
+    'Olive 610 g, coconut 250 g, castor 60 g, lye 125 g, water 260 g. Overshot with the coconut first, the scale said 290 g, so I spooned 40 g back into the jar.',
+    'Olive 610 g, coconut 250 g, castor 60 g, water 260 g. Overshot with the lye, scale said 135 g, so I spooned 10 g back into the tub.',
+  ])('%s', (text) => expect(read(text)).toEqual({ grams: pot, doubts: [] }));
+
+  test.each([
+    'Overshot with the coconut, scale said 290 g, so I spooned some back into the jar. Olive 610 g, castor 60 g, lye 125 g, water 260 g.',
+    'Olive 610 g, coconut 270 g, castor 60 g, lye 125 g, water 260 g. Overshot with the coconut first, the scale said 290 g, so I spooned 40 g back.',
+  ])('is asked about: %s', (text) => expect(read(text).doubts).not.toEqual([]));
+});
+
+describe('made up to so much', () => {
+  const pot = { 'olive-oil-virgin': 500, 'babassu-oil': 200, naoh: 97, water: 200 };
+  test.each([
+    'There were 180 g olive oil in the old bottle, I tipped that in the bowl and topped it up to 500 g from the new one. 200 g babassu on top. Lye 97 g, water 200 g.',
+    'The old bottle still gave 180 g olive, so I filled it up to 500 g with the new one. 200 g babassu, lye 97 g, water 200 g.',
+    '200 g babassu, lye 97 g, water 200 g. 180 g of olive left in the can, poured it in and topped up with a fresh bottle to 500 g.',
+  ])('%s', (text) => expect(read(text)).toEqual({ grams: pot, doubts: [] }));
+
+  test.each([
+    '180 g olive oil, topped up to 500 g with sunflower. 200 g babassu, lye 97 g, water 200 g.',
+    '180 g olive, 200 g babassu, topped it up to 500 g from the new bottle, lye 67 g, water 140 g.',
+    '200 g babassu, 180 g olive, filled it up to 500 g with whatever was there, lye 97 g, water 200 g.',
+  ])('is asked about: %s', (text) => expect(read(text).doubts).not.toEqual([]));
+});
+
+test.each([
+  '1 kilo of oils in all, 300 g of it coconut, everything else olive. 142 g lye, 290 g water.',
+  'A kilo of oils, 300 g coconut and everything else is olive, 142 g lye, 290 g water.',
+  '1 kg of oils in all: 300 g coconut, all else olive, 142 g lye, 290 g water.',
+  '300 g coconut, 700 g olive, 142 g lye, 290 g water. Everything else is from last year.',
+])('everything else is the rest: %s', (text) =>
+  expect(read(text)).toEqual({
+    grams: { 'olive-oil-virgin': 700, 'coconut-oil': 300, naoh: 142, water: 290 },
+    doubts: [],
+  }),
+);
+
+test.each([
+  ['I’ve 2 kg of lye in so no shortage.', []],
+  ['We’ve a kilo of caustic soda in, so no worries about running out.', []],
+  ['I have 2 kilos of NaOH here, so plenty.', []],
+])('what is in store is of no batch where the lye is asked for: %s', (told, doubts) => {
+  const { grams, doubts: asked } = read(`Olive 600 g, coconut 300 g. How much lye for 5 %? ${told}`);
+  expect([grams['naoh'] ?? 0, asked]).toEqual([0, doubts]);
 });
 
 describe('a second lot of lye', () => {

@@ -22,7 +22,6 @@ const list = 'Olive 500 g, coconut 250 g, palm 200 g, castor 50 g, lye 139 g, wa
 
 describe('a change that no rule can reckon with is asked about', () => {
   test.each([
-    'There on the counter stood the castor in its little cup. Never went in.',
     'The castor is still in its measuring cup by the sink.',
     'Found the castor behind the kettle an hour later.',
     'The coconut I only half used.',

@@ -1,5 +1,6 @@
 /** A post cut into the largest pieces that read without a doubt, and the list that they make. */
 import type { Doubt, RecipeReading } from '../reading.ts';
+import { ofHouse } from '../recipe/water.ts';
 import { type Weights, weightsOf } from './note-signs.ts';
 import { stretchesOf } from './talk.ts';
 
@@ -75,6 +76,8 @@ const needsMore: ReadonlySet<Doubt['id']> = new Set<Doubt['id']>([
   'implausible',
 ]);
 
+const besides = /\b(?:another|a (?:second|further)|(?:further|additional|extra)) \d/i;
+
 /** The list, what says it once more, and the notes; null where something contradicts it. */
 export function listOf(pieces: Iterable<Piece>): List | null {
   let left = mostPieces;
@@ -95,8 +98,11 @@ export function listOf(pieces: Iterable<Piece>): List | null {
       for (const [key, grams] of own) weights.set(key, grams);
       last = piece.from;
       isDry &&= reading.waterGrams === null && reading.liquids.length === 0;
-    } else if ([...own].every(([key, grams]) => isSame(weights.get(key) ?? 0, grams))) repeats.push(piece);
-    else notes.push(piece);
+    } else if ([...own].every(([key, grams]) => isSame(weights.get(key) ?? 0, grams))) {
+      // "then another 250 g water went in"
+      if (besides.test(text) && !ofHouse.test(text)) return null;
+      repeats.push(piece);
+    } else notes.push(piece);
   }
   return { weights, isDry, last, repeats, notes, rest };
 }

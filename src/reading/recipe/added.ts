@@ -1,6 +1,6 @@
 /** A second amount of one thing, which went in besides: "so I added another 100 g of coconut", "put in 100 g more coconut". */
 
-import { isMark, isMeasured, sentenceAt, spoken, wordAt } from '../words/token-is.ts';
+import { isAny, isIngredient, isMark, isMeasured, sentenceAt, spoken, wordAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import type { Row } from './rows.ts';
 
@@ -12,10 +12,31 @@ const did =
   /\b(?:added|add|put|poured|tipped|melted|threw|weighed|plus|then|went|goes|go|cools|stirred|mixed|used|took)\b/;
 const longestLook = 24;
 
+/** "Another 145 g", "a second jug, again 145 g". */
+function isBesides(tokens: readonly Token[], at: number): boolean {
+  const word = wordAt(tokens, at - 1);
+  if (word !== 'again') return besides.test(word);
+  const { from } = sentenceAt(tokens, at, longestLook);
+  return isAny(tokens, from, at, (one) => /^(?:second|another|further)$/.test(spoken(one)));
+}
+
+/** "Another 145 g NaOH in 300 g water": as much water with it. */
+function isWithMore(tokens: readonly Token[], at: number): boolean {
+  const lye = tokens[at - 2];
+  return (
+    /^(?:in|into|with)$/.test(wordAt(tokens, at - 1)) &&
+    isIngredient(lye) &&
+    lye.meaning.kind === 'alkali' &&
+    isMeasured(tokens[at - 3]) &&
+    isBesides(tokens, at - 3)
+  );
+}
+
 /** Whether the words of its sentence say so of a row, and leave no doubt that it was done. */
 export function isAdded(tokens: readonly Token[], row: Row, before: Row): boolean {
   const at = [1, 2, 3].map((back) => row.token - back).find((k) => isMeasured(tokens[k]));
-  const isMore = at !== undefined && (besides.test(wordAt(tokens, at - 1)) || wordAt(tokens, at + 1) === 'more');
+  const isMore =
+    at !== undefined && (isBesides(tokens, at) || wordAt(tokens, at + 1) === 'more' || isWithMore(tokens, at));
   const sources = [before, row].map((one) => sourceOf(tokens, one.token));
   const isElsewhere = sources.every((one) => one !== null) && sources[0] !== sources[1];
   if (!isMore && !isElsewhere) return false;

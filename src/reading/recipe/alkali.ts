@@ -341,7 +341,9 @@ const mostAdded = 1.1;
 
 /** Where alkali is kept, or said to be had. */
 const keeping =
-  /\b(?:drums?|sacks?|bags?|buckets?|barrels?|tubs?|cans?|tins?|jars?|packs?|packets?|bottles?|shed|barn|cellar|garage|home|house|cupboard|shop|store|stock|have|got|bought|ordered|holds|unopened|sealed)\b/;
+  /\b(?:drums?|sacks?|bags?|buckets?|barrels?|tubs?|cans?|tins?|jars?|packs?|packets?|bottles?|shed|barn|cellar|garage|home|house|cupboard|shop|store|stock|have|ive|weve|got|bought|ordered|holds|unopened|sealed|shortage|plenty)\b/;
+/** It is in the pot, or is to be. */
+const putIn = /\b(?:put|poured|tipped|stirred|added|used|weighed|dissolved|mixed|went|goes)\b/;
 /** Alkali to what the fats need, beyond which it is no batch's. */
 const mostMeant = 3;
 const longestLook = 24;
@@ -353,7 +355,8 @@ function inStore(assembly: Assembly, alkali: readonly Found[], demand: (id: Alka
   if (demand(only.id) <= 0 || !assembly.asksForAlkali()) return null;
   const { tokens } = assembly.source;
   const { from, to } = sentenceAt(tokens, only.row.token, longestLook);
-  if (!keeping.test(tokens.slice(from, to).map(spoken).join(' '))) return null;
+  const words = tokens.slice(from, to).map(spoken).join(' ');
+  if (!keeping.test(words) || putIn.test(words)) return null;
   assembly.assume('left-out', `I left out "${only.row.said}": it is what is in store, and no batch's.`);
   return only.id;
 }

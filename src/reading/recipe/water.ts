@@ -1,9 +1,9 @@
 import { type Item, sameWithin } from '../rows/items.ts';
 import { isUnpaired } from '../rows/proportions.ts';
 import type { Prim } from '../text/scan.ts';
-import { isMark, isMeasured, wordAt } from '../words/token-is.ts';
+import { isMark, isMeasured, sentenceAt, spoken, wordAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
-import { isOfBefore, isOther } from './added.ts';
+import { isAdded, isOfBefore, isOther } from './added.ts';
 import type { Roles } from './roles.ts';
 import { type Assembly, type Kindred, type Row, roundTo } from './rows.ts';
 
@@ -69,6 +69,17 @@ function isOfAdditive(tokens: readonly Token[], { token: name }: Row): boolean {
   }
   return false;
 }
+/** "Another 200 g water for washing up": not in the pot. */
+function isForElse(tokens: readonly Token[], { token: name }: Row): boolean {
+  const { from, to } = sentenceAt(tokens, name, longestSentence);
+  const wordsFrom = (k: number): string => tokens.slice(k, to).map(spoken).join(' ');
+  return ofHouse.test(wordsFrom(from)) || ofPaste.test(wordsFrom(from)) || / for /.test(wordsFrom(name));
+}
+const longestSentence = 24;
+export const ofHouse =
+  /\b(?:bath|sink|basin|bucket|wash\w*|clean\w*|rins\w*|mop\w*|kettle|tea|drank|drink|plants?|pasta|soak\w*|boiler|bain|floor)\b/;
+const ofPaste = /\b(?:cool\w*|thin\w*|dilut\w*|paste)\b/;
+
 /** Tokens from an additive to the water that it is dissolved in, at the most. */
 const longestDissolved = 7;
 
@@ -104,7 +115,13 @@ export function readWater(
       (weighed.some((row) => row.line !== first.line) ||
         weighed.slice(1).every((row) => isOfBefore(assembly.source.tokens, row)));
     const others = weighed.filter((row) => !isOfAdditive(assembly.source.tokens, row));
-    if (weighed.length === 2 && others.length === 1) {
+    const isMore = (row: Row): boolean =>
+      isAdded(assembly.source.tokens, row, first) && !isForElse(assembly.source.tokens, row);
+    if (weighed.length > 1 && weighed.slice(1).every(isMore)) {
+      water = weighed.reduce((sum, row) => sum + (row.grams ?? 0), 0);
+      const said = weighed.map((row) => row.said).join(' and ');
+      assembly.assume('corrected', `I added up ${said} of water, as the post says.`);
+    } else if (weighed.length === 2 && others.length === 1) {
       water = weighed.reduce((sum, row) => sum + (row.grams ?? 0), 0);
       const said = weighed.map((row) => row.said).join(' and ');
       assembly.assume('summed', `I added up ${said} of water: the one is what something else is dissolved in.`);

@@ -19,6 +19,10 @@ const wordAt = (token: Token | undefined): string =>
       : '';
 
 const isRestWord = (word: string): boolean => word !== '' && /^(the )?(rest|remainder|remaining|balance)$/.test(word);
+/** "The rest", "everything else". */
+const tellsRest = (tokens: readonly Token[], k: number): boolean =>
+  isRestWord(wordAt(tokens[k])) ||
+  [k, k + 1].some((at) => wordAt(tokens[at]) === 'else' && /^(everything|all)$/.test(wordAt(tokens[at - 1])));
 /** May stand between the fat and the word. */
 const light: ReadonlySet<string> = new Set(
   'is are was will be being goes the of it in as with made make makes up by all just then for my from oil oils fat fats and'.split(
@@ -35,13 +39,13 @@ function isRest(tokens: readonly Token[], { from, to }: Thing): boolean {
   let up = false;
   for (let k = from - 1; from - k <= farthest; k--) {
     const word = wordAt(tokens[k]);
-    if (isRestWord(word) || (up && filling.test(word))) return true;
+    if (tellsRest(tokens, k) || (up && filling.test(word))) return true;
     up ||= word === 'up';
     if (!light.has(word) && !(tokens[k]?.t === 'sign' && /^[:=-]$/.test((tokens[k] as { text: string }).text))) break;
   }
   for (let k = to; k - to < farthest; k++) {
     const word = wordAt(tokens[k]);
-    if (isRestWord(word)) return true;
+    if (tellsRest(tokens, k)) return true;
     if (!light.has(word) && !isMark(tokens[k], '\t:=-')) break;
   }
   return false;

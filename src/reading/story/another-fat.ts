@@ -1,7 +1,7 @@
 /**
  * What a note below a list says of a fat there: that it was another one of the same weight ("the palm was tallow, same
- * 200 g"), that so much of another came for it ("the palm was rancid, binned. Used 200 g tallow in its place"), or that
- * the soap was made without it ("out of castor, so I did without").
+ * 200 g", "EDIT: not shea! It's mango butter, same amount"), that so much of another came for it ("the palm was rancid,
+ * binned. Used 200 g tallow in its place"), or that the soap was made without it ("out of castor, so I did without").
  */
 
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
@@ -14,7 +14,7 @@ import { hush, isPlain, isSum, rowOf, rowsOf, type Tale, type Told, toldIn, weig
 
 /** Words of which one stands in each note that does so. */
 const cues: ReadonlySet<string> = new Set(
-  'same also likewise too instead place replaced swapped without gram weight like'.split(' '),
+  'same also likewise too instead place replaced swapped without gram weight like not no'.split(' '),
 );
 
 const the = '(?:(?:of|the|some|my|any|fresh|plain|more|pure|good) )*';
@@ -22,16 +22,23 @@ const surely = '(?:(?:really|actually|in fact|in truth|all|along|just|only|the|s
 const was = '(?:(?:bottle|tub|tin|jar|bag) )?(?:is|was|(?:turned|turns) out (?:to be|as)|proved to be)';
 const so = '(?:(?:so|i|ill|we|well|im using|its|it|is|was|then|and|just|now|simply|have|had) )*';
 const took = '(?:(?:used?|took|take|put in|put|added|weighed in|poured in|went for|came|went in) )?';
+const used = '(?:(?:used|went in|was put in|came in|put in|melted) )?';
 const itsPlace = '(?:in its place|instead(?! of)|in place of it|for it)';
 const other = `(?<b>#) (?:of )?${the}(?<g>@)`;
 const gone = '(?<f>@) (?<how>[^#@?]{2,80}?)[-,.;:–] ';
 const theSame = '(?:the |an )?(?:same|equal) (?:weight|amount|quantity)';
 const lacking =
   '(?:out of|ran out of|run out of|had no(?: more)?|no(?: more)?|(?:didnt|dont) have(?: any| enough)?|havent got(?: any)?|couldnt (?:find|get)(?: any)?|lacked|lacking|forgot to buy)';
-const none = '(?:out of|ran out of|run out of|had no|no(?: more)?|(?:didnt|dont) have any|havent got any)';
-const lacked = '(?:(?:was|is|had|has|all|run|ran|already|now) )*(?:out|gone|finished|empty|used up|sold out|missing)';
+const none =
+  '(?:out of|ran out of|run out of|had no|no(?: more)?|(?:didnt|dont) have any|havent got any|(?:couldnt|cant) (?:get|find)(?: any)?)';
+const lacked =
+  '(?:(?:was|is|had|has|all|run|ran|already|now) )*(?:out(?: of stock| @(?= [,;]))?|gone|finished|empty|used up|sold out|missing)';
 const without =
   '\\b(?:made|did|went|managed|cooked|mixed|making|doing) (?:(?:it|this|that|mine|the|soap|one|bars?|batch|loaf|lot) )*without(?: (?:it|any))?(?= (?:$|[-,.;:!)…]|(?:this time|today|now|in the end|again|and|but)\\b))';
+
+const slip =
+  '(?:edit(?:ed)?|correction|corrected|erratum|sorry|oops|whoops|oh|ah|argh|damn|doh|wait|hang on|hold on|no|update|typo)';
+const itIs = '(?:(?:it|its|thats|it is|that is|it was|that was|this is|there was|there is|theres) )?';
 
 const spoilt =
   /\b(?:rancid|off|bad|mou?ldy|sour|spoil(?:t|ed)|binned|thrown|threw|chucked|discarded|tossed|bin|trash|rubbish|compost|unusable|not used|gone|out|sold out|used up|finished|empty)\b/;
@@ -68,6 +75,13 @@ const cameForIt: Rule = (tokens, row, told, how) => {
 const cameForNone: Rule = (tokens, row, told, how) =>
   !partly.test(how) && isPlain(tokens[told('b')]) ? { row, comes: { name: told('g'), figure: told('b') } } : null;
 
+/** A name that was wrong, with the weight that it had, or its own. */
+const misnamed: Rule = (tokens, row, told) => {
+  const own = told('b');
+  if (own >= 0 && !isPlain(tokens[own])) return 'unheard';
+  return { row, comes: { name: told('g'), figure: own < 0 ? row.figure : own } };
+};
+
 const leftOut: Rule = (_, row) => ({ row, comes: null });
 
 const patterns: readonly (readonly [Rule, string])[] = [
@@ -84,7 +98,15 @@ const patterns: readonly (readonly [Rule, string])[] = [
   [cameForIt, `${gone}${so}${took}${other} (?:used )?${itsPlace}`],
   [cameForIt, `${gone}${itsPlace} (?:, )?${so}${took}${other}`],
   [cameForIt, `${gone}${so}(?:replaced|swapped) (?:it )?(?:with|by|for) ${other}`],
-  [cameForNone, `\\b${none} ${the}(?<f>@) [^#@?]{0,24}?[-,.;:–] ${so}${took}${other} (?:used )?${itsPlace}`],
+  [
+    cameForNone,
+    `\\b${none} ${the}(?<f>@) [^#@?]{0,24}?(?:[-,.;:–] |(?=so |and ))${so}${took}${other} ${used}${itsPlace}`,
+  ],
+  [cameForNone, `(?<f>@) ${lacked} ?(?:[-,.;:–] |(?=so |and ))${so}${took}${other} ${used}${itsPlace}`],
+  [
+    misnamed,
+    `^(?:[-*(] )?(?:${slip} ?(?:[-:,.!;–] )*)+${itIs}(?:not|no) (?:the |any )?(?<f>@) (?:[-!.,;:–] )+(?:but |actually |really |in fact |of course |sorry |, )*(?:its|it is|it was|thats|that is|that was|i meant|meant|i mean|(?:it )?should (?:be|read|say|have been)|i used|i took) ${surely}(?<g>@)(?: (?:, )?(?:but )?(?:only |just |also |of |the |at |same )*(?:(?<b>#)|amount|weight|quantity|figure))?(?= ?(?:$|[.,;!)…]|i\\b|and\\b|sorry\\b))`,
+  ],
   [leftOut, `\\b${lacking} ${the}(?<f>@) [^#@?]{0,40}?${without}`],
   [leftOut, `(?<f>@) ${lacked}\\b[^#@?]{0,40}?${without}`],
 ];
@@ -93,6 +115,9 @@ let made: readonly (readonly [Rule, RegExp])[] | null = null;
 /** Nobody has done it, or not in this batch. */
 const open =
   /\?|\b(?:if|when|could(?! not\b)|would|might|may|maybe|perhaps|next|last (?:time|batch|year|month|winter|spring|summer|autumn|loaf)|some ?day|usually|normally|always|never|once|thinking|wondering|before|earlier|previous|first|hers|his|theirs|she|he|they|her|him|you|nearly|almost|half|or)\b/;
+
+/** "And kept everything else as it always is". */
+const asEver = /\b(?:as|like) (?:it |they |i |we )?(?:always|usual|usually|normally|normal|ever)\b/g;
 
 /** The list as such a note leaves it. */
 export const anotherFat = (cut: Cut): ReturnType<typeof hearNotes> =>
@@ -103,7 +128,7 @@ export const anotherFat = (cut: Cut): ReturnType<typeof hearNotes> =>
       made ??= patterns.map(([rule, pattern]) => [rule, new RegExp(pattern, 'd')] as const);
       return made;
     },
-    isOpen: (tale, match) => open.test(wholeOf(tale, match)),
+    isOpen: (tale, match) => open.test(wholeOf(tale, match).replace(asEver, '')),
     hear: (rule, { tokens, sentence, tale, match, span }) => {
       const at = toldIn(tale, match);
       const row = rowOf(tokens, tokens[at('f')], sentence.from);

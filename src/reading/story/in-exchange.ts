@@ -1,17 +1,18 @@
 /**
- * "Not a scrap of palm left. Lard took its place, gram for gram", "no castor, so avocado oil stood in, the same 2 oz": a
- * fat that was not there, and another one in its place with its whole weight.
+ * "Not a scrap of palm left. Lard took its place, gram for gram", "no castor, so avocado oil stood in, the same 2 oz", "I
+ * won't buy palm any more, so the same weight of lard went in": a fat that was not there, or is not wanted, and another
+ * one in its place with its whole weight.
  */
 import type { PutRight } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isIngredient } from '../words/token-is.ts';
-import type { Figure, Token } from '../words/tokens.ts';
+import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { onlyRow, type Story, storyAt } from './story.ts';
 import { hush, isSum, type Name, weightAt } from './tale.ts';
 
 /** Words of which one stands where something takes a place. */
-const cues: ReadonlySet<string> = new Set('place stead spot in over instead so got'.split(' '));
+const cues: ReadonlySet<string> = new Set('place stead spot in over instead so got same equal much'.split(' '));
 
 const the = '(?:(?:the|my|any|more|a|single|of|left|good|pure) )*';
 const vessel = '(?:bottle|jar|tub|tin|bag|box|can|block|packet|pack|bucket|shelf)';
@@ -22,6 +23,8 @@ const lacks = [
   `\\bF (?:${vessel} )?(?:[a-z]+ ){0,3}(?:nowhere|gone|rancid|empty|used up|finished|missing|off|mou?ldy|sold out|not to be (?:found|had)|run out|ran out)\\b`,
   `\\bF [^#?F]{0,50}\\b(?:couldnt|could not|cant) find (?:it|any|the [a-z ]{0,14}thing)\\b|\\bF [^#?F]{0,40}\\b${vessel} (?:was|is|stood|proved) (?:all )?empty\\b`,
   `\\b(?:instead|in (?:the )?place) of ${the}F\\b`,
+  // "I won't buy palm any more"
+  `\\b(?:i|we) (?:really |simply |just )*(?:dont|do not|wont|will not|cant|can not|cannot|couldnt|never) (?:use|buy|eat|touch|like|want|stand|keep|get|have|find) ${the}F\\b`,
 ].join('|');
 
 const it = '(?:it|that|them|the F|F)';
@@ -33,10 +36,16 @@ const takes = [
   `\\b(?:so|and|then) N it (?:was|is|had to be)\\b`,
   `\\b(?:used|took|put in|put|went with|went for|theres|there is|there was|its|grabbed) (?:in )?(?:the |some |my )?N (?:instead|in its place|in its stead|in for it|in it|for it)\\b`,
 ].join('|');
+/** "So the same weight of lard went in", "so I put in just as much lard". */
+const asMuch = `\\b(?:so|and|but|then|therefore) (?:(?:i|we|have|had|ve|then|just|simply|instead|there|is|now) )*(?:(?:used|took|put in|put|added|melted|weighed in|weighed|went with) (?:in )?)?(?:exactly )?(?:(?:the |an )?(?:same|equal) (?:weight|amount|quantity) of|(?:just )?as much) (?:the |some )?N\\b(?: (?:also |now |has |have )*(?:went|goes|gone|is|was|got|came) in(?:to it|stead)?\\b| instead| in its place)?`;
 const unit = '(?:gram|g|weight|ounce|oz|like|one|#|pound)';
 const whole = `(?:${unit} (?:for|by|to|:) ${unit}|(?:the |exactly |of )*same (?:weight|amount|quantity)\\b|(?:the |its |all |with |exactly |same |full |whole |a |of )*#(?: of (?:it|that)\\b)?)`;
 const exchanged = new RegExp(
   `(?:${lacks})[^?]{0,90}?(?<came>${takes}) ?(?:(?:,|;|:|-|–|—|\\(|and|in|at|by|with|of|\\.) )*(?<whole>${whole})`,
+  'd',
+);
+const exchangedFor = new RegExp(
+  `(?:${lacks})[^?]{0,60}?(?:${asMuch})(?= (?:$|[-,.;:!)…]|and\\b|but\\b|this time\\b|so\\b))`,
   'd',
 );
 
@@ -57,7 +66,7 @@ interface Exchange {
 
 /** `unheard`: another weight of it came than went. */
 function exchangeIn(tokens: readonly Token[], story: Story): Exchange | 'unheard' | null {
-  const match = exchanged.exec(story.text);
+  const match = exchanged.exec(story.text) ?? exchangedFor.exec(story.text);
   if (!match || match.index >= story.turn) return null;
   const end = match.index + match[0].length;
   const rest = story.text.slice(end, story.endAt(end - 1));
@@ -114,6 +123,11 @@ export function inExchange(cut: Cut): {
     const goes = out[row.at] as Name;
     const { quantity } = out[row.figure] as Figure;
     hush(out, from, to, 'said before');
+    // "the same amount"
+    for (let at = from; at < to; at++) {
+      const role = out[at];
+      if (role?.t === 'name') out[at] = asFiller(role);
+    }
     out[row.at] = { ...comes, from: goes.from, to: goes.to };
     told.push({
       text: `I took ${quantity.text} of ${comes.text} in the place of ${goes.text}, as the post says.`,

@@ -1,10 +1,12 @@
 /**
- * "There sits the bowl of shea, untouched, so I let it be", "found the castor on the shelf, tipped it all back and put the
- * castor in": a fat that was forgotten, and what became of it. Also one that was only thought to be lacking.
+ * "There sits the bowl of shea, untouched, so I let it be", "the castor is still standing there, so no castor in the
+ * soap", "forgot the shea (75 g), found it at light trace and stirred it in": a fat that was forgotten, and what became of
+ * it. Also one that was only thought to be lacking.
  */
 import type { PutRight } from '../taken-back/put-right.ts';
+import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
-import { isIngredient } from '../words/token-is.ts';
+import { isAny, isIngredient } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
 import { onlyRow, type Story, storyAt } from './story.ts';
@@ -12,20 +14,24 @@ import type { Name } from './tale.ts';
 
 /** Words of which one stands where it is told. */
 const cues: ReadonlySet<string> = new Set(
-  'found saw noticed spotted discovered stayed sits sat stood stands standing still forgot forgotten thought believed feared panicked convinced sure worried'.split(
+  'found see saw noticed spotted discovered stayed sits sat stood stands standing still forgot forgotten thought believed feared panicked convinced sure worried'.split(
     ' ',
   ),
 );
 
-const the = '(?:(?:the|my|that|full|whole|little|bowl|cup|jar|jug|dish|pot|pan|bottle|glass|mug|tin|of) )*';
+const the =
+  '(?:(?:the|my|that|full|whole|little|small|bowl|cup|jar|jug|dish|pot|pan|bottle|glass|mug|tin|of|with|#|,|:) )*';
 const place = '(?:in|on|by|next to|beside|behind|under|at) (?:the|my|its) (?:[a-z]+ ){0,3}';
+const stood = '(?:standing|sitting|untouched|full|unmelted|waiting|there\\b)';
 const forgotten = new RegExp(
   [
     `\\b(?:found|find|saw|see|noticed|spotted|discovered) ${the}F\\b[^#?]{0,30}\\b(?:still|standing|sitting|untouched|${place})`,
-    `\\b(?:there|where) (?:sits|sat|stood|stands|was|is) ${the}F\\b`,
+    `\\b(?:there|where) (?:${place})?(?:sits|sat|stood|stands|was|is) ${the}F\\b`,
     `\\b${the}F (?:was|is|sat|stood) (?:(?:still|all|just|sitting|standing|there|left) )*(?:${place}|untouched)`,
     `\\b(?:nearly|almost) (?:forgot|forgotten) (?:about )?${the}F\\b`,
-    `\\bforgot (?:about )?${the}F\\b`,
+    `\\b(?:forgot|overlooked|missed) (?:all )?(?:about )?${the}F\\b`,
+    `\\bF (?:# )?(?:(?:has|had|was|got|been|is|simply|just|completely|nearly) )*(?:forgotten|overlooked)\\b`,
+    `\\b${the}F (?:# )?(?:(?:is|was|were|stands|sits|sat|stood) )?(?:, )?still (?:all )?(?:${stood}|${place})`,
     `\\bF (?:[:,–-] )?(?:i |we )?found (?:it|that)\\b[^#?]{0,30}\\b(?:still|standing|sitting|untouched|${place})`,
     `\\b${the}F stayed ${place}`,
   ].join('|'),
@@ -37,12 +43,19 @@ const entered = new RegExp(
     `\\b${deed} (?:${the}F|it|that|them) (?:(?:straight|right|quickly|all|then|gently|back) )*in(?:to)?\\b`,
     `\\b(?:added|(?:stirred|poured|put|tipped|mixed|blended|whisked) in) (?:all )?(?:${the}F|it|that)(?= (?:[,.;!]|and|then|at|before|after)|$| $)`,
     '\\bin (?:it|F) went\\b',
+    '\\b(?:it|that) (?:(?:then|just|still|simply|all) )*went (?:straight |right )?in\\b',
     `\\bF went in (?:after all|then|too|at last|as well)\\b`,
   ].join('|'),
 );
 /** It did not. */
 const stayed =
-  /\b(?:let (?:it|them|that) (?:be|go)|left (?:it|them|that) (?:at that|out|be|there|alone|as it (?:is|was))|left (?:it|them|that)(?= [.,;!]|$| $)|too late\b|nothing (?:i|we) could do|stayed out|stays out|never (?:ever |actually )?(?:went|made it|got) in(?:to)?|none of it (?:is|was|went|got) in|(?:its|it is|it was|thats|that is|so its) not in (?:it|the|this|there)|went without|could not be helped|couldnt be helped)/;
+  /\b(?:let (?:it|them|that) (?:be|go)|left (?:it|them|that) (?:at that|out|be|there|alone|as it (?:is|was))|left (?:it|them|that)(?= [.,;!]|$| $)|too late\b|nothing (?:i|we) could do|stayed out|stays out|never (?:ever |actually )?(?:went|made it|got) in(?:to)?|none of it (?:is|was|went|got) in|(?:its|it is|it was|thats|that is|so its) not in (?:it|the|this|there)|went without|could not be helped|couldnt be helped|(?:so |with )(?:theres |there is |it has |its )?no F (?:at all )?in (?:it|there|this|that|the|my)\b(?! (?:house|kitchen|cupboard|shop))|(?:has|have|with|got) (?:no F|none of (?:it|that)) in (?:it|there)\b|none of (?:it|that) in (?:it|there|the)\b|(?:is|was|its|it is|are|stays) (?:now )?(?:a |an )?(?:(?:soap|batch|loaf|one) )?(?:now )?without (?:the |any )?(?:F|it)\b(?! #))/;
+/** "So what's in the mould is 560 g olive, 240 g coconut": it is not among that. */
+const theRest =
+  /\b(?:so|then|thus|means|meaning|which) (?:[a-z]+ ){0,2}?(?:what ?(?:is|s|went|got|ended up)? ?(?:actually |really |now )?(?:in(?:to)?|inside) (?:the|my) (?:mou?ld|pot|soap|pan|bowl)|the (?:mou?ld|pot|soap|pan|bowl|batch) (?:only |just )?(?:has|holds|contains|is)) ?(?:is|are|was|only|just|[:,] ?)*(?=[#FX])/;
+/** The writer says of it that it does no harm. */
+const noHarm = /\bno harm done(?: ,)?(?: i (?:think|hope|suppose|guess))?/g;
+
 /** Only a part of it, or nobody is sure. */
 const partly =
   /#|\b(?:some|half|part|most|rest|third|quarter|drizzled|brushed|spread|think|maybe|perhaps|not sure|unsure|suppose|probably|guess|should|could|a bit|little(?! (?:glass|bowl|cup|jar|dish|pot|tin|jug|bottle|beaker|pan))|bits|would|drip|dripped|trickled|otherwise|if|tried|couldnt|didnt|next time|last time|once|usually|remains)\b|\bN\b/;
@@ -63,14 +76,15 @@ const notAll =
 const most = 5;
 
 interface Fate {
-  readonly way: 'out' | 'in' | 'there';
+  readonly way: 'out' | 'in' | 'there' | 'late';
   readonly name: Token | undefined;
   readonly from: number;
   readonly to: number;
 }
 
 /** What became of it; null where nobody tells for certain. */
-function fateIn(tokens: readonly Token[], { text, turn, tokenAt }: Story): Fate | null {
+function fateIn(tokens: readonly Token[], story: Story): Fate | null {
+  const { text, turn, tokenAt } = story;
   const fear = feared.exec(text);
   if (fear && fear.index < turn) {
     const planned = asPlanned.exec(text.slice(fear.index));
@@ -80,21 +94,55 @@ function fateIn(tokens: readonly Token[], { text, turn, tokenAt }: Story): Fate 
     return { way: 'there', name: tokens[last], from: tokenAt(fear.index), to: last + 1 };
   }
   const found = forgotten.exec(text);
-  if (!found || found.index >= turn) return null;
+  if (!found || found.index >= turn || elsewhen.test(text.slice(0, found.index))) return null;
   const name = tokens[tokenAt(found.index + found[0].lastIndexOf('F'))];
+  const since = found.index + found[0].length;
   const [isIn, isOut] = [entered.exec(text), stayed.exec(text)];
-  if ((isIn === null) === (isOut === null)) return null;
-  const end = (isIn ?? isOut)?.index ?? 0;
+  const rest = isIn || isOut ? null : theRest.exec(text);
+  const fate = isIn ?? isOut ?? rest;
+  if (!fate || (isIn && isOut) || fate.index < found.index) return null;
+  const end = fate.index;
   // what stands in the sentences up to there and in the one that says so
-  const stop = text.slice(end).search(/[.!?;] /);
-  const tale = text.slice(found.index, stop < 0 ? text.length : end + stop);
-  if (end < found.index || partly.test(tale.replace(stayed, '')) || (isOut && handled.test(tale))) return null;
-  return { way: isIn ? 'in' : 'out', name, from: tokenAt(found.index), to: tokenAt(end) + 1 };
+  const stop = rest ? rest[0].length : text.slice(end).search(/[.!?;] /);
+  const tale = text
+    .slice(since, stop < 0 ? text.length : Math.max(since, end + stop))
+    .replace(weight, '')
+    .replace(noHarm, '');
+  if (partly.test((found[0].replace(/#/g, '') + tale).replace(stayed, '')) || (!isIn && handled.test(tale)))
+    return null;
+  // of something else, or it is listed with what is in
+  const spoken = isIn ? [] : [...text.slice(end, end + fate[0].length).matchAll(/F/g)];
+  if (spoken.some(({ index }) => !isOf(tokens[tokenAt(end + index)], name))) return null;
+  if (rest && isAny(tokens, tokenAt(end), tokenAt(story.endAt(end) - 1), (one) => isOf(one, name))) return null;
+  return {
+    way: isIn ? (cooked.test(text) ? 'late' : 'in') : 'out',
+    name,
+    from: tokenAt(found.index),
+    to: tokenAt(end + fate[0].length - 1) + 1,
+  };
 }
 
+/** Of another pot than this one. */
+const elsewhen = /\b(?:last (?!night|evening|minute)|next |once|previous|usually|earlier|years? ago|another)/;
+
+/** Its weight in brackets behind its name. */
+const weight = /^ ?\( # \)/;
+/** Stirred in when the lye was used up: not for the lye to take. */
+const cooked =
+  /\b(?:(?<!\b(?:no|not|without) )cook(?:ed)?|after (?:the )?(?:gel|cook\w*)|hot process|crock ?pot|slow cooker)\b/;
+
+const isOf = (one: Token | undefined, name: Token | undefined): boolean =>
+  isIngredient(one) && isIngredient(name) && thingOf(one) === thingOf(name);
+
+const mention = /\b(?:forgot|forgotten|overlooked)\b/;
+
 /** The list without what stayed out of the pot; and what went in after all is told as listed. */
-export function leftStanding(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
-  const none = { tokens: cut.tokens, told: [] };
+export function leftStanding(cut: Cut): {
+  readonly tokens: readonly Token[];
+  readonly told: readonly PutRight[];
+  readonly unheard: string | null;
+} {
+  const none = { tokens: cut.tokens, told: [], unheard: null };
   if (!cut.tokens.some((token) => token.t === 'word' && cues.has(token.text))) return none;
   const sentences = sentencesOf(cut);
   const out = [...cut.tokens];
@@ -107,6 +155,8 @@ export function leftStanding(cut: Cut): { readonly tokens: readonly Token[]; rea
     if (!fate || !row) continue;
     const name = out[row.at] as Name;
     const weight = out[row.figure] as Figure;
+    if (fate.way === 'late')
+      return { ...none, unheard: rawText(cut.prims, out[fate.from]?.from ?? 0, out[fate.to - 1]?.to ?? 0) };
     const text =
       fate.way === 'out'
         ? `I left out the ${name.text}, which stayed out of the pot, as the post says.`
@@ -126,6 +176,14 @@ export function leftStanding(cut: Cut): { readonly tokens: readonly Token[]; rea
       to: fate.to,
       settles: true,
     });
+    // "so the castor got forgotten", before it is told how
+    for (const other of sentences) {
+      if (other.figures > 0 || !mention.test(other.text) || (other.from < fate.to && other.to > fate.from)) continue;
+      for (let at = other.from; at < other.to; at++) {
+        const again = out[at];
+        if (again?.t === 'name' && isOf(again, name)) out[at] = asFiller(again);
+      }
+    }
   }
-  return told.length > 0 ? { tokens: out, told } : none;
+  return told.length > 0 ? { tokens: out, told, unheard: null } : none;
 }

@@ -12,10 +12,12 @@ import { byRule } from './by-rule.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
+import { inGoes } from './in-goes.ts';
 import { inTwice } from './in-twice.ts';
 import { leftStanding } from './left-standing.ts';
 import { liquidParted } from './liquid-parted.ts';
 import { madeGood } from './made-good.ts';
+import { madeUpTo } from './made-up-to.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { oneTimes } from './one-times.ts';
@@ -27,6 +29,7 @@ import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
 import { partsWent } from './parts-went.ts';
 import { perVessel } from './per-vessel.ts';
+import { putBack } from './put-back.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
 import { solutionPoured } from './solution-poured.ts';
@@ -59,7 +62,10 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
   const named = rowNamed(cutOf(tokens));
-  const liquid = liquidParted(cutOf(named.tokens));
+  const goes = inGoes(cutOf(named.tokens));
+  const over = putBack(cutOf(goes.tokens));
+  const topped = madeUpTo(cutOf(over.tokens));
+  const liquid = liquidParted(cutOf(topped.tokens));
   const poured = solutionPoured(cutOf(liquid.tokens));
   const bowl = bowlReadings(cutOf(poured.tokens));
   const settled = confirmed(cutOf(bowl.tokens));
@@ -95,6 +101,9 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     listed: good.tokens,
     told: [
       named,
+      goes,
+      over,
+      topped,
       liquid,
       poured,
       bowl,
@@ -129,6 +138,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     ].flatMap(({ told }) => told),
     unheard:
       named.unheard ??
+      over.unheard ??
       poured.unheard ??
       bowl.unheard ??
       settled.unheard ??
@@ -138,6 +148,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       another.unheard ??
       exchange.unheard ??
       these.unheard ??
+      standing.unheard ??
       twice.unheard ??
       good.unheard,
   };

@@ -1,6 +1,6 @@
 /** What a post tells over a few sentences of the rows of its list: `F` is a fat of one row, `N` a fat of none, `L` the alkali. */
 import type { Sentence } from '../text/sentences.ts';
-import { isFat, isIngredient } from '../words/token-is.ts';
+import { isFat, isIngredient, isMark, spoken } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
 import { rowOf, rowsAmong, rowsBefore } from './tale.ts';
@@ -21,8 +21,12 @@ export function onlyRow(tokens: readonly Token[], name: Token | undefined): Weig
   return rowOf(tokens, name, tokens.length);
 }
 
-/** A weight right beside a name is of its row; "lard got its 180 g" is none. */
-const isRow = (k: number, { at, figure }: Weighed): boolean => at !== k || Math.abs(figure - k) === 1;
+/** A weight right beside a name is of its row, "shea (75 g)" and "75 g of shea", too; "lard got its 180 g" is none. */
+function isRow(tokens: readonly Token[], k: number, { at, figure }: Weighed): boolean {
+  const between = tokens[(figure + k) / 2];
+  const apart = Math.abs(figure - k);
+  return at !== k || apart === 1 || (apart === 2 && (isMark(between, '(') || (figure < k && spoken(between) === 'of')));
+}
 
 function letterOf(tokens: readonly Token[], k: number, all: () => readonly Weighed[]): string {
   const token = tokens[k];
@@ -30,7 +34,7 @@ function letterOf(tokens: readonly Token[], k: number, all: () => readonly Weigh
   const { kind } = token.meaning;
   if (kind === 'alkali' || kind === 'stock') return 'L';
   if (!isFat(token) && kind !== 'unheld') return 'X';
-  const rows = rowsAmong(all(), tokens, token).filter((row) => isRow(k, row));
+  const rows = rowsAmong(all(), tokens, token).filter((row) => isRow(tokens, k, row));
   return rows.length === 1 ? 'F' : rows.length === 0 ? 'N' : 'X';
 }
 

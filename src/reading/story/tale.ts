@@ -53,12 +53,13 @@ const weighable = /^(?:fat|alkali|liquid|water)$/;
 /** What a list has in brackets between a name and its weight, at the most. */
 const mostBracketed = 5;
 
-/** The weight of what is named at `k`, as lists have it, too: "olive - 500 g", "olive (infused) 500 g"; -1 where it has none. */
+/** The weight of what is named at `k`, as lists have it, too: "olive - 500 g", "olive (500 g)", "olive (infused) 500 g"; -1 where it has none. */
 function listedAt(tokens: readonly Token[], k: number): number {
   const beside = figureOf(tokens, k);
   if (beside >= 0) return beside;
   let at = k + 1;
   if (isMark(tokens[at], '(')) {
+    if (massOf(tokens[at + 1]) && isMark(tokens[at + 2], ')')) return at + 1;
     while (at - k <= mostBracketed && isWordOrName(tokens[at + 1])) at++;
     at = isMark(tokens[at + 1], ')') ? at + 2 : k + 1;
   }

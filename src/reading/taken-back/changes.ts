@@ -74,7 +74,7 @@ const outs: readonly RegExp[] = [
   `\\b${taking} out ${goneAll}${end}`,
   `\\b${taking} ${goneAll} (?:back |all |both )?out${end}`,
   `\\b${removing} (?:about )?${goneAll}${end}`,
-  `(?<gone>@) (?:is|are|was|stands|sits|stood|sat) still (?:standing |sitting |there )*(?:in|on|at) (?:the|my) (?:fridge|freezer|cupboard|pantry|larder|shelf|counter|worktop|table|windowsill)\\b`,
+  `(?<gone>@) (?:is|are|was|stands|sits|stood|sat) still (?:standing |sitting |there )*(?:in|on|at) (?:the|my) (?:fridge|freezer|cupboard|pantry|larder|shelf|counter|worktop|table|windowsill)\\b(?![^.;!]*\\b(?:while|until|till|goes?|going|will|ready|waiting|later|then)\\b)`,
   `\\b(?:left|forgot|kept) ${gone} (?:back )?(?:in|on|at) (?:the|my) (?:fridge|freezer|cupboard|pantry|larder|shelf|shop|counter|table|kitchen|car)\\b`,
   `(?:^|[-,.:;!] |\\b(?:so|and|but|then|now|theres|is|have|used|with|that|this time|today|tonight|again) )no (?:more )?${gone}${end}`,
   `\\b(?:no|out of|dont have|didnt have|had no|havent got|couldnt get|missing) ${gone}[^#@.]{0,30}\\b(?:so|and|,) (?:i |we |ive |it |its |just )*(?:left|leave|leaving|skip|skipped|omitted|been left) (?:it |that )?out?\\b`,

@@ -3,7 +3,7 @@
 import type { Item } from '../rows/items.ts';
 import { type Amount, isAmount } from '../rows/kinds.ts';
 import type { Sentence } from '../text/sentences.ts';
-import { cue } from '../words/cue-words.ts';
+import { cue, relations, seasons } from '../words/cue-words.ts';
 import { isAny } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { weighedIn } from '../words/weighed.ts';
@@ -72,6 +72,12 @@ function isUsual(sentences: readonly Sentence[], tokens: readonly Token[], but: 
 /** "Only the lye I took whole", "all of the lye". */
 const wholly =
   /@ (?:(?:i|we|was|went|in|got|took|put|is|stayed|left|it) )*(?:whole|in full|full|undivided|as (?:it was|written|before))\b|\b(?:all|the (?:full|whole|entire))(?: #)?(?: of)?(?: the| my)? @(?! (?:too|as well|and)\b)/;
+/** "In June I did everything times two", "last year", "my sister": of another pot perhaps. */
+const elsewhen = new RegExp(
+  `\\b(?:(?:in|last|this|since|back in|around) (?:the )?(?:${seasons.replaceAll(' ', '|')}|year)|(?:months?|years?) ago|(?:my|our) (?:${relations.replaceAll(' ', '|')})|she|he|they)\\b`,
+);
+/** What is asked about is the one that is listed. */
+const thisOne = /\b(?:this (?:one|time|batch|loaf|pot)|mine|todays)\b/;
 
 /** Something that counts in the pot was not made so many times. */
 const isApart = (sentences: readonly Sentence[], tokens: readonly Token[]): boolean =>
@@ -108,11 +114,14 @@ export function timesIn(
     const figure = items.find((one): one is Amount => isAmount(one) && one.from === place) ?? null;
     const factor = factors[found.groups?.['word'] ?? found.groups?.['of'] ?? ''] ?? said?.value ?? 0;
     if (factor <= 0 || factor > most) continue;
-    const isPartly = isApart(sentences, tokens);
+    const isElse = elsewhen.test(text);
+    if (isElse && sentences.some((one, n) => n !== k && thisOne.test(one.text))) continue;
+    const isPartly = isElse || isApart(sentences, tokens);
     if (ofUsual && !isPartly && !isUsual(sentences, tokens, found[0])) continue;
     const isPlain = ofUsual
       ? !isPartly
-      : !wholly.test(text) &&
+      : !isElse &&
+        !wholly.test(text) &&
         sentences.some((one, n) => asItWas.test(n === k ? one.text.replace(found[0], '') : one.text));
     return { factor, figure, isPlain, text: found[0].replace('#', said?.text ?? ''), from, to };
   }

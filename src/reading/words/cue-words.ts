@@ -86,7 +86,7 @@ export const vinegars: ReadonlySet<string> = new Set(['vinegar', 'acetic-acid'])
 /** By what a sentence says what something is. */
 const saying =
   'is its thats which says said reads states lists label labelled labeled made ingredient ingredients contains only pure just all mean meant meaning means called being';
-const seasons =
+export const seasons =
   'spring summer autumn fall winter january february march april may june july august september october november december';
 
 /** The words of each. */
