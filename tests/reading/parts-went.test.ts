@@ -30,6 +30,7 @@ test.each([
     900,
   ],
   ['I got 2 kg of lard. Half of it I used, the rest I froze.', 1000],
+  ['Got 2 kg lard from the butcher, 500 g of it went bad, the rest is in the pot.', 1500],
 ])('what is in the pot counts: %s', (text, grams) => expect(lard(text)).toEqual([grams, []]));
 
 test.each([

@@ -133,6 +133,7 @@ describe('told of one mould, and of all', () => {
     'Two moulds, 400 g olive oil and 200 g coconut oil in each. Lye 86 g, water 200 g. Ok?',
     '400 g olive oil, 200 g coconut oil. Lye for all of it: 86 g. Water for all of it: 200 g. I filled two moulds. Ok?',
     '400 g olive oil, 200 g coconut oil, 86 g lye, 200 g water. I fill two moulds, each takes 440 g of it. Ok?',
+    'One batch = 20 bars, hence 10 batches.\nOne batch:\n400 g olive oil\n200 g coconut oil\nFor one batch, what sodium hydroxide do we need?',
     'Each of my 4 groups has one pot: 400 g olive oil, 200 g coconut oil. How much lye for one pot?',
   ])('but not: %s', (text) => expect(potOf(text)).toMatchObject({ grams: { 'olive-oil-virgin': 400 }, doubts: [] }));
 });
