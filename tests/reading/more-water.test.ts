@@ -10,6 +10,7 @@ test.each([
   ['Then a second 250 g of water went in.', 500],
   ['It was too hot, so another 100 g water went in.', 350],
   ['Later I added another 50 g of water.', 300],
+  ['Another 100 g water went in with the lye.', 350],
   ['I put the 250 g water in the freezer first.', 250],
   ['Then another 250 g water for washing up.', 250],
 ])('%s', (told, water) => expect(potOf(`${list}${told}`)).toEqual({ grams: { ...base, water }, doubts: [] }));

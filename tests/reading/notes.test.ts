@@ -130,7 +130,6 @@ describe('a note tells of nothing in the pot', () => {
     'In comparison with the book I took 150 g lye.',
     'Some people leave the palm out, and so did I.',
     'Colour: cocoa 50 g.',
-    'Another 100 g water went in with the lye.',
     'I forgot to tare: the cup weighs 12 g and the 136 included it.',
   ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
 

@@ -122,6 +122,27 @@ describe('too much of it at first', () => {
   ])('is asked about: %s', (text) => expect(read(text).doubts).not.toEqual([]));
 });
 
+describe('the missing so much of it', () => {
+  test.each([
+    'Then I got to the palm and the tub gave me 110 g scraped clean. The shop shut at 6. I did find lard in the fridge, so the missing 70 g of the palm is lard.',
+    'The tub of palm only had 110 g in it, so the other 70 g of the palm is lard.',
+    'The palm tub gives 110 g, so for the missing 70 g of palm I used lard.',
+    'The palm ran out at 110 g. The missing 70 g was lard.',
+  ])('%s', (note) => expect(noted(note)).toEqual({ grams: { ...base, 'palm-oil': 110, lard: 70 }, doubts: [] }));
+
+  test.each([
+    'The palm tub gave me 110 g, so the missing 60 g is lard.',
+    'The palm tub gave me 110 g, so should the missing 70 g be lard?',
+  ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
+});
+
+test.each(['Two lots of colour, 5 g each.', 'Mica, 5 g each.'])('colours weigh nothing that counts: %s', (note) =>
+  expect(noted(`The palm tub gave me 110 g, so the missing 70 g is lard. ${note}`)).toEqual({
+    grams: { ...base, 'palm-oil': 110, lard: 70 },
+    doubts: [],
+  }),
+);
+
 describe('made up to so much', () => {
   const pot = { 'olive-oil-virgin': 500, 'babassu-oil': 200, naoh: 97, water: 200 };
   test.each([

@@ -107,6 +107,7 @@ const other: readonly string[] = [
   `\\b(?:blend|blended|mixed|mix|cut|stretched|eked out|topped up|made up|filled up|thinned) with ${the}N\\b(?! (?:until|till)\\b[^.?#]*#)`,
   `\\bN (?:until|till)\\b(?![^.?]*#)`,
   `\\btopped (?:it |that |the (?:bottle|jug|bowl|pot|jar) |them )?up\\b(?! with # (?:of )?(?:[a-z]+ )?X\\b)[^.?]*\\b(?:F|N|L)\\b(?<!N(?= (?:until|till)\\b[^.?#]*#))`,
+  `\\b(?:should|shall|could|can|may|would) (?:i |we )?(?:[a-z]+ )?the (?:missing|lacking) #`,
   `\\bfilled (?:it|that|them) up (?:to #|with (?:the |a |my )?(?:new|other|fresh|second|next)\\b)`,
   `\\b(?:same|equal) (?:weight|amount|quantity) of ${the}[FN]\\b(?! #)|\\bN (?:of|in|at) (?:the )?(?:same|equal) (?:weight|amount|quantity)\\b`,
   `(?:^|\\b(?:i|we|ive|and|so|then|but|just|simply|mine|only)) (?:uses|used|using|put|took|taken|grabbed|has|hers with|his with|theirs with|went with|went for|had in addition|poured in|added|tipped in|bought) (?:instead |in |up |just |only )*${the}(?:last of the |rest of the |remaining )?N\\b(?! #| (?:until|till)\\b[^.?#]*#)`,

@@ -46,6 +46,16 @@ export function isOfGarden(tokens: readonly Token[], k: number, { quantity: { di
 const mostOfGarden = 6;
 const ofGarden = /^(?:fresh )?(?:carrots?|cucumbers?|pumpkins?|sweet potato(?:es)?|bananas?|courgettes?)$/i;
 
+/** "Two lots of colour, 5 g each": in a sentence that names nothing else. */
+export function isEachColour(tokens: readonly Token[], k: number, { quantity: { dim, each } }: Figure): boolean {
+  if (dim !== 'mass' || !(each || [k - 1, k + 1].some((at) => spoken(tokens[at]) === 'each'))) return false;
+  const { from, to } = sentenceAt(tokens, k, longestBatch);
+  const isColour = (one: Token): boolean => ofColour.test(spoken(one)) || (one.t === 'name' && ofColour.test(one.text));
+  const isElse = (one: Token): boolean => isIngredient(one) && one.meaning.kind !== 'additive';
+  return isAny(tokens, from, k, isColour) && !isAny(tokens, from, to, isElse);
+}
+const ofColour = /^(?:(?:soap )?colou?r(?:s|ants?|ings?)?|micas?|pigments?|clays?|oxides?|dyes?|glitter)$/i;
+
 /** "the two waters", "all four fats", "for those three": how many were named, and no weight. */
 export function isCounted(tokens: readonly Token[], k: number, { quantity: { dim, value, inWords } }: Figure): boolean {
   const [before, name] = [tokens[k - 1], tokens[k + 1]];

@@ -14,6 +14,7 @@ import {
   isCounted,
   isDistance,
   isDose,
+  isEachColour,
   isEggs,
   isHour,
   isLot,
@@ -261,6 +262,7 @@ export function setAside(tokens: readonly Token[], signals: Signals): readonly T
         aside(k, 'the weight of one bar');
         filler(k - 1);
       }
+      if (isEachColour(tokens, k, token)) aside(k, 'of a colour');
       if (isEachPiece(tokens, k, token)) aside(k, 'what came out of the mould');
       if (told && isVessel(tokens, k, token)) aside(k, packed);
       if (isApart(tokens, k, token)) aside(k, 'a difference');

@@ -36,12 +36,14 @@ const gap = '(?:gap|difference|shortfall|hole|shortage|rest)';
 const close = '(?:closed|filled|filled in|covered|bridged|plugged|made up|made good|topped up)';
 const rest = '(?:missing|other|last|remaining|lacking)';
 const comes = `(?:(?<own>#) (?:of )?)?${some}(?<g>@)`;
+/** "The missing 120 g of the palm". */
+const ofIt = '(?:of (?:it|that|(?:(?:the|my) )?@) )?';
 const filled = [
-  `\\b(?:made|make|filled|fill|topped) (?:up )?the ${rest} (?<b>#) (?:of it )?(?:up )?(?:with|from|by|using) ${comes}`,
-  `\\bfor the ${rest} (?<b>#) (?:, )?${someone}${put} ${comes}`,
-  `\\bthe ${rest} (?<b>#) (?:of it )?(?:, )?(?:i|we) ${someone}(?:made up|made good|filled up|filled in|filled|topped up|covered|replaced|took|swapped|made|weighed in) (?:with|by|from|out of|in|as|using) ${comes}`,
-  `\\breplaced the ${rest} (?<b>#) (?:of it )?(?:with|by) ${comes}`,
-  `\\bthe ${rest} (?<b>#) (?:was|were|is|are|came|became|went|goes) (?:(?:made up|replaced|filled up|taken|with|by|from|out of|in as|as|in with|now) )*${comes}`,
+  `\\b(?:made|make|filled|fill|topped) (?:up )?the ${rest} (?<b>#) ${ofIt}(?:up )?(?:with|from|by|using) ${comes}`,
+  `\\bfor the ${rest} (?<b>#) ${ofIt}(?:, )?${someone}${put} ${comes}`,
+  `\\bthe ${rest} (?<b>#) ${ofIt}(?:, )?(?:i|we) ${someone}(?:made up|made good|filled up|filled in|filled|topped up|covered|replaced|took|swapped|made|weighed in) (?:with|by|from|out of|in|as|using) ${comes}`,
+  `\\breplaced the ${rest} (?<b>#) ${ofIt}(?:with|by) ${comes}`,
+  `\\bthe ${rest} (?<b>#) ${ofIt}(?:was|were|is|are|came|became|went|goes) (?:(?:made up|replaced|filled up|taken|with|by|from|out of|in as|as|in with|now) )*${comes}`,
   `(?<own>#) (?:of )?${some}(?<g>@) (?:(?:went|goes|came|was|is|in|put|poured) )*(?:for|as|to make up) the (?:rest|missing|remainder|other|difference)\\b`,
   `(?<g>@) (?:made up|filled|replaced|stood in for|took the place of) the ${rest} (?<b>#)`,
 ];
@@ -155,7 +157,11 @@ const filledUp: Rule = ({ tokens, from }, told) => {
   const other = nameAt(tokens, told('g'));
   if (other?.meaning.kind !== 'fat' || told('own') >= 0) return null;
   let less = told('b') - 1;
-  while (less > 0 && told('b') - less < farBack && !isPlain(tokens[less])) less--;
+  const lacks = tokens[told('b')];
+  // "the shop shut at 6"
+  const isLess = (one: Token | undefined): boolean =>
+    isPlain(one) && (one.quantity.dim !== 'bare' || !isPlain(lacks) || lacks.quantity.dim === 'bare');
+  while (less > 0 && told('b') - less < farBack && !isLess(tokens[less])) less--;
   const begin = tokens.slice(0, less).findLastIndex(isStop) + 1;
   const words = tokens.slice(begin, less).map(spoken).join(' ');
   if (!isPlain(tokens[less]) || open.test(words) || elsewhen.test(words)) return null;
@@ -171,7 +177,12 @@ const filledUp: Rule = ({ tokens, from }, told) => {
   const named = isFat(last) ? thingOf(last) : null;
   const [row, ...more] = named === null ? fits : fits.filter(({ id }) => id === named);
   if (more.length > 0) return 'unheard';
-  if (!row) return named !== null && fits.length > 0 ? 'unheard' : null;
+  // "the palm gave 180 g, the missing 100 g is lard", of 300 g; what was heard before stands as it is
+  const isLacking =
+    /^(?:missing|lacking)$/.test(spoken(tokens[told('b') - 1])) &&
+    fats.some(({ id }) => id === named) &&
+    tokens.slice(less, told('b')).every(({ t }) => t !== 'aside');
+  if (!row) return named !== null && (fits.length > 0 || isLacking) ? 'unheard' : null;
   if (own && own.id !== row.id) return null;
   const rows = rowsOf(tokens, other, from);
   const [had] = rows;
