@@ -40,7 +40,7 @@ const end =
 /** Said behind a list, by which what is in the pot is another size of it. */
 const size: readonly string[] = [
   // "a quarter of the card", "twice the lye", "1.6 times both"
-  `\\b${portion} (?:of |as much of |as much |the size of |over )?(?:(?!the weight\\b)${all}|both\\b|each\\b(?! other)|(?:lines?|rows?|amounts?|hers|his|theirs)\\b)`,
+  `(?<!\\w)${portion} (?:of |as much of |as much |the size of |over )?(?:(?!the weight\\b)${all}|both\\b|each\\b(?! other)|(?:lines?|rows?|amounts?|hers|his|theirs)\\b)`,
   `\\b${does} (?:in )?${softly}${portion} (?:of |as much |as much of )?${some}`,
   `\\b${does} (?:in )?${softly}${portion} (?:of )?${pronoun}`,
   // "I need only half", "made x2", "the coconut went in twofold", "of the lye twice as much"

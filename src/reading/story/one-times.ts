@@ -6,21 +6,11 @@
 import { type PutRight, withValue } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { relations } from '../words/cue-words.ts';
+import { multiples } from '../words/multiples.ts';
 import { isFat, isIngredient } from '../words/token-is.ts';
 import { asAside, type Figure, type Token } from '../words/tokens.ts';
 import { isPlain, rowOf, rowsBefore } from './tale.ts';
 
-const factors: Readonly<Record<string, number>> = {
-  doubled: 2,
-  tripled: 3,
-  trebled: 3,
-  quadrupled: 4,
-  halved: 1 / 2,
-  half: 1 / 2,
-  twice: 2,
-  double: 2,
-  triple: 3,
-};
 const verb = '(?<verb>doubled|tripled|trebled|quadrupled|halved)';
 const part = '(?<part>half|twice|double|triple|#)';
 const many = '(?<many>#) times';
@@ -101,7 +91,7 @@ function deedsIn(text: string, tokenAt: (place: number) => number, tokens: reado
       const token = tokens[figure];
       const isFigure = token?.t === 'quantity';
       const value = isFigure ? ofFigure(token, times !== undefined) : 0;
-      const factor = isFigure ? value : (factors[how ? text.slice(...how) : place ? text.slice(...place) : ''] ?? 0);
+      const factor = isFigure ? value : (multiples[how ? text.slice(...how) : place ? text.slice(...place) : ''] ?? 0);
       const name = tokens[at];
       if (!(factor > 0 && factor <= most && factor !== 1) || !isIngredient(name) || !isFat(name)) continue;
       if (!deeds.has(at)) deeds.set(at, { at, figure: isFigure ? figure : -1, factor });

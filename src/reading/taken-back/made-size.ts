@@ -4,6 +4,7 @@ import type { Item } from '../rows/items.ts';
 import { type Amount, isAmount } from '../rows/kinds.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { cue, relations, seasons } from '../words/cue-words.ts';
+import { multiples } from '../words/multiples.ts';
 import { isAny } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { weighedIn } from '../words/weighed.ts';
@@ -38,18 +39,6 @@ const leastRows = 2;
 /** "All I did not double is the coconut". */
 const apart = /\b(?:not|didnt|never|except|apart from|besides)\b/;
 const multiple = /\b(?:doubl|tripl|trebl|halv|quadrupl)|(?<=\b(?:not|didnt) )#/;
-
-const factors: Readonly<Record<string, number>> = {
-  doubled: 2,
-  tripled: 3,
-  trebled: 3,
-  halved: 1 / 2,
-  quadrupled: 4,
-  double: 2,
-  twice: 2,
-  triple: 3,
-  half: 1 / 2,
-};
 
 /** Of what was before it was made larger. */
 const asItWas =
@@ -112,7 +101,7 @@ export function timesIn(
     const token = tokens[place];
     const said = token?.t === 'quantity' && token.quantity.dim === 'bare' ? token.quantity : null;
     const figure = items.find((one): one is Amount => isAmount(one) && one.from === place) ?? null;
-    const factor = factors[found.groups?.['word'] ?? found.groups?.['of'] ?? ''] ?? said?.value ?? 0;
+    const factor = multiples[found.groups?.['word'] ?? found.groups?.['of'] ?? ''] ?? said?.value ?? 0;
     if (factor <= 0 || factor > most) continue;
     const isElse = elsewhen.test(text);
     if (isElse && sentences.some((one, n) => n !== k && thisOne.test(one.text))) continue;

@@ -6,20 +6,10 @@ import type { Item } from '../rows/items.ts';
 import { isAmount, isThing } from '../rows/kinds.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { cue } from '../words/cue-words.ts';
+import { multiples } from '../words/multiples.ts';
 import type { Quantity } from '../words/quantities.ts';
 import { isAlkali, isFat, isOther, isPart, isSame, type Said } from './said.ts';
 import type { Post } from './withdrawn.ts';
-
-const factors: Readonly<Record<string, number>> = {
-  doubled: 2,
-  tripled: 3,
-  trebled: 3,
-  quadrupled: 4,
-  halved: 1 / 2,
-  half: 1 / 2,
-  twice: 2,
-  double: 2,
-};
 
 const one =
   '(?:(?:all|of|the|my|our|both|up|two|three|four|five|…|#(?= (?:oils?|fats?|butters?)\\b)) )*(?:@|oils?|fats?|butters?)';
@@ -31,7 +21,7 @@ const made = new RegExp(
   `(?<!\\b(?:nearly|almost|if|would have|should have|could have) (?:i |we )?)\\b(?<word>doubled|tripled|trebled|quadrupled|halved|${puts}) (?<parts>${parts}) (?!#)`,
   'd',
 );
-const factorOf = (word: string): number => factors[word.split(' ').at(-1) ?? ''] ?? 1;
+const factorOf = (word: string): number => multiples[word.split(' ').at(-1) ?? ''] ?? 1;
 /** "But forgot to double the lye", "not the lye", "the lye stayed at 99 g". */
 const again = '(?:(?:to )?(?:double|triple|treble|quadruple|halve|doubling|tripling|halving|#|do|change) )?';
 const wholly = '(?:all|the (?:whole|full)) (?:of )?(?:the |my )?(?:# )?';
