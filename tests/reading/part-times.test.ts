@@ -44,10 +44,10 @@ test.each(['cocoa butter: the full 300 g', 'the whole 300 g jar of cocoa butter'
       doubts: [],
     }),
 );
-test.each(['All of another 200 g water went in.', 'I put in all 400 g of another water.'])(
-  'another figure is asked about: %s',
-  (text) => expect(potOf(halved + text).doubts).not.toEqual([]),
-);
+test('another figure is added, or asked about', () => {
+  expect(potWith(`${halved}All of another 200 g water went in.`)).toEqual([700, 300, 140, 500, []]);
+  expect(potOf(`${halved}I put in all 400 g of another water.`).doubts).not.toEqual([]);
+});
 
 test('is told as it went in where the lye shows that', () =>
   expect(

@@ -1,5 +1,7 @@
 /** "All times 1.5, please", "double everything": a recipe that is asked about in another size than it is told in. */
+
 import type { RecipeReading } from '../reading.ts';
+import { relations } from '../words/cue-words.ts';
 import { type Anew, type Kept, toldAnew } from './told-anew.ts';
 
 const figure = '(?<by>\\d+(?:[.,]\\d+)?)';
@@ -48,7 +50,12 @@ const donePast =
   /\b(?:(?:i|we)(?!['’](?:m|ll|d|re)\b| (?:am|are|will|shall|would|want|need)\b)|have|has|had|'ve|already|was|were|been|took|made|if|could|can|should|might|would|when)\b[^.!?\n]{0,30}$/i;
 /** The batch of another time. */
 const elsewhen =
-  /\b(?:next|(?:in|last) (?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december))\b[^.!?\n]*$/i;
+  /\b(?:next|(?:in|last) (?:the )?(?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december))\b[^.!?\n]*$/i;
+/** "My sister did everything times two." */
+const bySomebody = new RegExp(
+  `\\b(?:she|he|they|(?:my|our|her|his) (?:${relations.replaceAll(' ', '|')})s?) (?:(?:always|once|usually|even|just|has|had|have) )*(?:did|made|does|makes|do|make|took|takes|puts?|cooked|cooks|multiplied|scaled)?\\s*$`,
+  'i',
+);
 /** "The wedding is in August, so last night I did …": the deed is of now all the same. */
 const lately =
   /\b(?:last night|today|tonight|this (?:morning|afternoon|evening)|just now|now)\b[^.!?\n]{0,20}\b(?:i|we)\b(?![^.!?\n]*\b(?:next|last) (?!night))/i;
@@ -310,6 +317,7 @@ function madeInPart(post: string): Sized | null {
     did &&
     ((another.test(sentence) && !isAsked) ||
       (elsewhen.test(since) && !lately.test(since)) ||
+      bySomebody.test(since) ||
       (earlier.test(since) && !isAsked) ||
       parted.test(post))
   )
@@ -427,7 +435,7 @@ export function timesAll(post: string): Sized {
           .at(-1)
           ?.replaceAll('\n', ' ') ?? '';
       const behind = post.slice(found.index).split(/[.!?\n](?!\d)/, 1)[0] ?? '';
-      if (elsewhen.test(sentence)) return none;
+      if (elsewhen.test(sentence) || bySomebody.test(sentence)) return none;
       if ((donePast.test(sentence) || another.test(behind)) && !wished.test(sentence + behind)) return none;
       factors.add(word ? (words[word.toLowerCase()] ?? 1) : Number(by?.replace(',', '.')));
       said.push(found[0]);
