@@ -296,7 +296,6 @@ const made = (): readonly Tale[] => [
   {
     tells:
       /\bF ,? ?(?:minus|less|but without|except) (?:the |about )?# (?:that |which |of it )?(?:i|we|was|were|went|stayed|cut|left)\b/,
-    always: true,
   },
   // "600 g coconut and 100 g castor, so by his rule I weighed 98 g": of the lye, and not said so
   {
