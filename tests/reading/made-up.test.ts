@@ -29,7 +29,7 @@ describe('made up from another fat', () => {
     'Scraped the castor bottle: 40 g. The missing 35 g I made up with rapeseed.',
     'Last time I only got 50 g castor. The missing 30 g I made up with lard.',
   ])('asked about where it makes no sum, or another time is meant: %s', (told) =>
-    expect(potOf(`${list} ${told} Is the lye right?`).doubts).toHaveLength(1),
+    expect(potOf(`${list} ${told} Is the lye right?`).doubts).not.toEqual([]),
   );
 });
 

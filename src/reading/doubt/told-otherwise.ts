@@ -330,7 +330,6 @@ const made = (): readonly Tale[] => [
   {
     tells:
       /[#…] of (?:it|that|this|the F) (?:had |has |have |is |was |were )?(?:stayed|remained|stuck|clung|left|sitting|still) (?:behind|back|(?:in|to|on|at) (?:the|my) (?:jug|jar|bowl|pan|cup|pot|sides?|bottom|bottle))\b/,
-    always: true,
   },
   // "it's either 121 or 131 g", of lye
   { tells: /\b(?:L|lye|naoh|koh|caustic)\b[^.?]*\beither [#…]/, always: true, unless: /\?/ },

@@ -375,7 +375,7 @@ export function byDifference(cut: Cut): { readonly tokens: readonly Token[]; rea
     if (!found || !isOnly(cut.tokens, found) || isCounted(cut.tokens, found.more)) continue;
     // "50 % lye solution (sodium hydroxide)": what was weighed is the solution
     const name = cut.tokens[found.name];
-    if (isIngredient(name) && name.meaning.kind === 'alkali' && cut.tokens.some(isStock)) continue;
+    if (!found.listed && isIngredient(name) && name.meaning.kind === 'alkali' && cut.tokens.some(isStock)) continue;
     out ??= [...cut.tokens];
     told.push(taken(out, found));
     since = found.to;

@@ -58,7 +58,7 @@ const noHarm = /\bno harm done(?: ,)?(?: i (?:think|hope|suppose|guess))?/g;
 
 /** Only a part of it, or nobody is sure. */
 const partly =
-  /#|\b(?:some|half|part|most|rest|third|quarter|drizzled|brushed|spread|think|maybe|perhaps|not sure|unsure|suppose|probably|guess|should|could|a bit|little(?! (?:glass|bowl|cup|jar|dish|pot|tin|jug|bottle|beaker|pan))|bits|would|drip|dripped|trickled|otherwise|if|tried|couldnt|didnt|next time|last time|once|usually|remains)\b|\bN\b/;
+  /#|\b(?:not (?:quite )?(?:all|everything|the whole)|some|half|part|most|rest|third|quarter|drizzled|brushed|spread|think|maybe|perhaps|not sure|unsure|suppose|probably|guess|should|could|a bit|little(?! (?:glass|bowl|cup|jar|dish|pot|tin|jug|bottle|beaker|pan))|bits|would|drip|dripped|trickled|otherwise|if|tried|couldnt|didnt|next time|last time|once|usually|remains)\b|\bN\b/;
 
 /** Something was done with it, though. */
 const handled =
