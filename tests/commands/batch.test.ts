@@ -172,6 +172,7 @@ test('a recipe under the heading "Batch" is checked, and begins nothing', async 
   const pot = atPot();
   expect(await pot.say('Batch: 500 g lard, 66 g NaOH, 150 g water')).toContain('fits');
   expect(await pot.say('Batch of 12 bars: 500 g lard, 66 g NaOH, 150 g water')).toContain('fits');
+  expect(await pot.say('Batch tonight is 500 g lard, 66 g NaOH, 150 g water')).toContain('fits');
   expect(await pot.say('batch list')).not.toContain('2026-11-26');
 });
 

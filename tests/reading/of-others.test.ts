@@ -25,6 +25,8 @@ test.each([
   `${list}My husband says he put 40 g of castor in when I was out.`,
   // what was left out would be taken up again
   `${list}My aunt takes 160 g of lye. I did the same as she.`,
+  // without it the alkali fits no soap
+  'Olive oil 700 g, coconut oil 300 g, lye 200 g, water 330 g. Granddad used a 12 oz can of lye to a 6 lb pail of lard and nobody died. Is mine ok?',
   // without it there is no alkali
   'Olive oil 700 g, coconut oil 300 g, water 330 g. My aunt says 142 g of lye, her friend 150 g. Ok?',
 ])('is asked about: %s', (post) => expect(potOf(post).doubts).not.toEqual([]));

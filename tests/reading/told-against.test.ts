@@ -12,6 +12,10 @@ test.each([
   'My husband says he put 40 g of shea in when I was out.',
   "I did a quarter of hers, every single ingredient. I don't have a pot like that.",
   'I filled three moulds and mixed the lot in one pot, three times everything.',
+  'The tub now holds 200 g of coconut.',
+  "There's 200 g of coconut in the tub now.",
+  'I left the castor out and split it between the olive and the coconut.',
+  'I left out the castor and added the same amount to the olive.',
   'My scale was showing 4 g with nothing on it, so take 4 off every figure.',
 ])('beside the list: %s', (told) => expect(potOf(list + told).doubts).not.toEqual([]));
 
@@ -21,7 +25,9 @@ test.each([
   'Forgot to write down the lye, but it was a brand new 500 g tub and I weighed what is left, 362 g. Olive 550 g, coconut 300 g, water 270 g.',
   'I keep a bottle of 50% lye solution (sodium hydroxide). Before soaping the bottle weighed 1120 g, afterwards 872 g. 500 g olive, 250 g coconut, 130 g water.',
   'How much lye for 800 g lard and 200 g coconut? Last time I took 137 g but that was with palm instead of lard.',
-])('in the place of the alkali: %s', (post) => expect(potOf(post).doubts).not.toEqual([]));
+  // a figure that carries its dot ends its sentence
+  "olive 400 g, palm 300 g, castor 50 g, NaOH 104 g, water 320 g. There's 200 g of palm in the tub now.",
+])('in the place of the list: %s', (post) => expect(potOf(post).doubts).not.toEqual([]));
 
 const plain = potOf(list);
 test.each([
@@ -37,3 +43,15 @@ test('water that was left out gives way to what was used for it', () => {
   );
   expect([grams['water'], doubts]).toEqual([0, []]);
 });
+
+test('a question ends what is told of another time', () => {
+  const { grams, doubts } = potOf(
+    'Sunflower 500 g, coconut 300 g, castor 100 g. KOH 206 g. In autumn I took 230 g and it bit, hence less. Is 206 okay? Water 600 g',
+  );
+  expect([grams['koh'], grams['water'], doubts]).toEqual([206, 600, []]);
+});
+
+test('a superfat beyond all fat is none, whoever says it', () =>
+  expect(
+    potOf('Someone said go for 110 % superfat. 500 g olive, 100 g coconut. How much NaOH would it be?').doubts,
+  ).toContain('superfat-odd'));

@@ -190,8 +190,6 @@ function tellAsides(assembly: Assembly): void {
   if (elses.length > 0) assembly.assume('left-out', `I left out ${elses.join(', ')}, said of something else.`);
 }
 
-const beyondAll = /(?<![\d.,])([1-9]\d\d) ?(?:%|percent\b|per cent\b) (?:of )?super-? ?fat/i;
-
 export function assemble(source: Source): RecipeReading {
   const { tokens, bound, catalogue } = source;
   const assembly = new Assembly(source);
@@ -310,10 +308,6 @@ export function assemble(source: Source): RecipeReading {
   plausible(assembly, fats, alkali, sums.liquids, catalogue);
   if (roles.superfat !== null && (roles.superfat >= 1 || roles.superfat < 0))
     assembly.doubts.push({ id: 'superfat-odd', said: roles.superfatSaid?.text ?? '', value: roles.superfat });
-  // "someone said go for 110 %": whoever says it
-  const beyond = roles.superfat === null ? beyondAll.exec(source.text) : null;
-  if (beyond)
-    assembly.doubts.push({ id: 'superfat-odd', said: `${beyond[1] ?? ''} %`, value: Number(beyond[1]) / 100 });
   if (roles.concentration !== null && (roles.concentration >= 1 || roles.concentration <= 0))
     assembly.doubts.unshift({ id: 'strength-odd', said: `${roundTo(roles.concentration * 100, 2)} %` });
   if (roles.purity !== null && beyondWhole(roles.purity.nominal))
