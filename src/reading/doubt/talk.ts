@@ -159,13 +159,18 @@ function aboutOf(doubt: Doubt, said: readonly string[], post: string, partings: 
           isTalk(text) &&
           !(doubt.id === 'unknown-fat' && (isWeighed(beyond, one) || (deed.test(one) && mayBeIn(text)))) &&
           !(doubt.id !== 'unknown-fat' && /[\p{L}%]/u.test(one) && putting().test(text)) &&
-          !(doubt.id === 'unplaced' && isPut(text, one)),
+          !(doubt.id === 'unplaced' && isPut(text, one)) &&
+          !(doubt.id === 'total-disagrees' && sumsUp().test(text)),
       );
     });
     if (about.length > 0) return about;
   }
   return [];
 }
+
+/** "Comes to 900 g oils": of the recipe, whatever its rows make. */
+const sumsUp = (): RegExp =>
+  /\b(?:in (?:all|total)|(?:al)?together|total|comes? (?:out )?(?:to|at)|makes?|adds? up|sums?)\b(?=.*\b(?:oils?|fats?)\b)|\b(?:oils?|fats?)\b.*\b(?:in (?:all|total)|(?:al)?together|total|comes? (?:out )?(?:to|at)|adds? up)\b/i;
 
 /** The post without the sentences that its doubts are about; null where one of them is about something else. */
 function without(
@@ -213,7 +218,7 @@ function bare(post: string): { readonly text: string; readonly gone: string[] } 
     post,
     stretchesOf(post, sentences).filter(({ from, to }) => {
       const text = post.slice(from, to);
-      return /\d/.test(text) && isTalk(text) && !ofRecipe().test(text) && !mayBeIn(text);
+      return /\d/.test(text) && isTalk(text) && !ofRecipe().test(text) && !mayBeIn(text) && !sumsUp().test(text);
     }),
   );
 }

@@ -1,5 +1,6 @@
 import { withUnit } from '../columns/columns.ts';
 import { isPutIn } from '../figures/of-it.ts';
+import { isTakenOut } from '../figures/out-of-pack.ts';
 import type { Purity } from '../reading.ts';
 import type { Binding } from '../rows/bind.ts';
 import type { Item } from '../rows/items.ts';
@@ -102,6 +103,12 @@ function isOfSolution(items: readonly Item[], total: number): boolean {
   return false;
 }
 
+const isOfFats = (item: Item | undefined, from: number): boolean =>
+  item?.kind === 'thing' &&
+  item.from === from &&
+  item.named.meaning.kind === 'role' &&
+  item.named.meaning.id === 'total-fats';
+
 /** No fat has a weight of its own. */
 const sharesOnly = ({ groups }: Binding, items: readonly Item[]): boolean =>
   !groups.some(
@@ -169,8 +176,10 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
       if (item?.kind !== 'amount') continue;
       const { quantity } = item;
       if (item.same) assembly.fate(item.same, 'used', 'the same in another unit');
+      const { tokens } = assembly.source;
       // "a tin from the fair, 400 g of it went in": of the tin's weight nobody says that
-      if (asideRoles[role] && quantity.dim === 'mass' && isPutIn(assembly.source.tokens, item.from)) {
+      const isNoSize = isPutIn(tokens, item.from) || (role === 'pot' && isTakenOut(tokens, item, thing, items));
+      if (asideRoles[role] && quantity.dim === 'mass' && isNoSize) {
         assembly.fate(quantity, 'unclear', 'no name takes it');
         assembly.doubts.push({ id: 'unplaced', said: quantity.text });
         continue;
@@ -264,7 +273,10 @@ export function readRoles(assembly: Assembly, binding: Binding): Roles {
           break;
         case 'total':
         case 'total-solution':
-          if (quantity.dim !== 'percent') {
+          // "altogether 900 g of oils"
+          if (isOfFats(items[k + 1], item.to)) {
+            if (quantity.dim === 'mass') takeTotal(assembly, roles, quantity, item.from);
+          } else if (quantity.dim !== 'percent') {
             const grams = gramsHere(quantity, item.from);
             const word = thing.named.meant;
             if (grams !== null && quantity.upTo === null)

@@ -26,11 +26,10 @@ export function crossTotals(assembly: Assembly, roles: Roles, sums: Sums, rows: 
     allFats + wet,
     allFats + alkali + wet + others,
     fats + alkali + wet + others,
-    fats + alkali,
     wet,
   ];
   // these fall near a total by chance more often than somebody sums them up
-  const odd = [fats + others, allFats + others, others];
+  const odd = [fats + others, allFats + others, others, fats + alkali];
   if (roles.totalFats && allFats > 0) {
     const { value, other, upTo } = roles.totalFats;
     const fit = [fats, allFats, allFats + alkali + wet];
@@ -46,7 +45,7 @@ export function crossTotals(assembly: Assembly, roles: Roles, sums: Sums, rows: 
     const agrees = (sum: number): boolean => said.some((grams) => near(grams, sum));
     if (!total.strict || allFats === 0 || options.some(agrees)) continue;
     if (odd.some((sum) => said.some((grams) => isStatementOf(grams, sum)))) continue;
-    if (isSumIn(rows, agrees)) continue;
+    if (isSumIn(rows, (sum) => said.some((grams) => isStatementOf(grams, sum)))) continue;
     const all = allFats + alkali + wet;
     if (isRough(assembly, total.quantity) && [all, all + others].some((sum) => isRoughly(said, sum))) continue;
     disagree(assembly, total.quantity, [allFats + alkali + wet, fats, allFats], rows);

@@ -37,6 +37,9 @@ const outOf = new RegExp(`\\b(?:from|out of) ${the}(?:@ )?${vessels}\\b`);
 /** What becomes lighter by itself, or is not weighed but said to be so. */
 const otherwise =
   /\b(?:if|next|usually|normally|would|should|refilled|topped|strain\w*|filter\w*|infus\w*|render\w*|boil\w*|simmer\w*|evaporat\w*|dried|drying|dry|cur(?:e|ed|ing)|froze|frozen|soaps?|bars?|loaf|batter|mou?lds?|supposed|says|cost\w*|price|paid|pounds?|month|week|year|o ?clock|minutes?|hours?|degrees?|temp\w*|read|cooked|cooking|cook|trace|another|more|extra|added|adding|twice|each)\b/;
+/** "The first jar held 310 g, the second jar 290 g, both are in the pot". */
+const twoOfThem =
+  /\b(?:(?:the|my|a) (?:second|other|next|new)\b(?! (?:time|weighing|reading|go)\b)|both (?:are|were|went|got|in|of|jars?|tubs?|bottles?)\b)/;
 
 const own = '(?:alone|itself|by itself|on its own|empty|bare|without (?:anything|lid))';
 /** What the vessel weighs: "the jug is", "empty it's", "85 g for the jug". */
@@ -142,7 +145,7 @@ function weighedTwice(tokens: readonly Token[], story: Story, text: string): Fou
     const isWeak =
       weakly.test(begins?.[0].trim() ?? '') && !(/^(?:was|weighed)/.test(begins?.[0] ?? '') && ends?.[0] === 'now');
     if (!onScale.test(words) && (isWeak || weakly.test(ends?.[0] ?? '') || outOf.test(words))) continue;
-    if (otherwise.test(`${head}${mid}${m1}`)) continue;
+    if (otherwise.test(`${head}${mid}${m1}`) || twoOfThem.test(`${m1}#${m2}`)) continue;
     if (!new RegExp(`\\b${vessels}\\b`).test(`${head}${mid}${m1}`)) continue;
     if (isFall(tokens[a]) && !isNamed(tokens, a) && /\b(?:went|fell|dropped|came|going) (?:down )?from $/.test(mid))
       return { name, more: a, less: a, from: name, to: a + 1 };
@@ -162,7 +165,7 @@ const isNamed = (tokens: readonly Token[], k: number, name: number | null = null
 
 /** More is weighed in the same vessel: "with the coconut, too, 1086 g". */
 const fillsOn = new RegExp(
-  `^[^?#@]{0,12}\\b(?:with|and|plus) ${the}@[^@#?.]{0,25}#|^[^?#@]{0,30}\\b(?:then|next|and then|after that)\\b[^@#?]{0,20}@[^@#?.]{0,16}\\b(?:on top|too|as well|added|in it|to it|in there|there)\\b[^@#?.]{0,20}#`,
+  `^[^?#@]{0,12}\\b(?:with|and|plus|after|once) (?:(?:adding|pouring|also) )*${the}@[^@#?.]{0,25}#|^[^?#@]{0,30}\\b(?:then|next|and then|after that)\\b[^@#?]{0,20}@[^@#?.]{0,16}\\b(?:on top|too|as well|added|in it|to it|in there|there)\\b[^@#?.]{0,20}#`,
 );
 
 let tared: readonly RegExp[] | null = null;
@@ -183,7 +186,7 @@ function emptyAndFull(tokens: readonly Token[], story: Story, text: string): Fou
     if (t === null || g === null || x === null || t === g) continue;
     const [less, more, name] = [t, g, x].map((place) => story.tokenAt(place)) as [number, number, number];
     const behind = text.slice(match.index + match[0].length);
-    if (otherwise.test(match[0]) || third.test(behind) || fillsOn.test(behind)) continue;
+    if (otherwise.test(match[0]) || twoOfThem.test(match[0]) || third.test(behind) || fillsOn.test(behind)) continue;
     if (
       isNamed(tokens, less) ||
       (isNamed(tokens, more) && !isNamed(tokens, more, name)) ||
