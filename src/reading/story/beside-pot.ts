@@ -102,7 +102,8 @@ export function besidePot(cut: Cut): { readonly tokens: readonly Token[]; readon
     hush(out, begin, to, rule.reason);
     if (!rule.settles) continue;
     const gone = tokens.slice(begin, to).flatMap((token) => (isPlain(token) ? [token.quantity] : []));
-    told.push({ text: `I left out what tells of another batch.`, gone, from: begin, to, settles: true });
+    const said = rule.says ?? 'I left out what tells of another batch.';
+    told.push({ text: said, gone, from: begin, to, settles: true });
   }
   return out ? { tokens: out, told } : { tokens, told: [] };
 }

@@ -22,7 +22,7 @@ export const isStuff = (token: Token, k: number, tokens: readonly Token[]): bool
 
 /** Words of which one stands in each such sentence. */
 export const cues: ReadonlySet<string> = new Set(
-  'page entry card sheet says said tells told reckons reckoned thought recommends insists wants he she they done bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried would wouldve might could couldve should shouldve wish only mum mom mother dad father aunt friend neighbour neighbor sister brother teacher others original decided mind bother better idea neither nothing against belongs goes ignore disregard count tomorrows yesterdays mondays tuesdays wednesdays thursdays fridays saturdays sundays another next waiting yesterday earlier previous tempted thinking considered toyed wanted meant planned intended going photo picture beside table bench counter stands standing sits sitting'.split(
+  'loved liked wanted preferred wished fancied longed dreamed page entry card sheet says said tells told reckons reckoned thought recommends insists wants he she they done bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried would wouldve might could couldve should shouldve wish only mum mom mother dad father aunt friend neighbour neighbor sister brother teacher others original decided mind bother better idea neither nothing against belongs goes ignore disregard count tomorrows yesterdays mondays tuesdays wednesdays thursdays fridays saturdays sundays another next waiting yesterday earlier previous tempted thinking considered toyed wanted meant planned intended going photo picture beside table bench counter stands standing sits sitting'.split(
     ' ',
   ),
 );
@@ -43,6 +43,8 @@ export interface Rule {
   readonly next?: RegExp;
   /** The alkali is weighed elsewhere, too: where it is asked for, a size may be meant for the batch. */
   readonly whole?: true;
+  /** What the answer says of it, if it is no other batch. */
+  readonly says?: string;
   /** It tells of a change, which is none of this pot. */
   readonly settles?: true;
   /** What would make something else of it, behind what tells so. */
@@ -288,6 +290,16 @@ export const makeRules = (): readonly Rule[] => [
     unless:
       /\b(?:so (?:i|we)|but (?:i|we) (?:did|put|used|added|went)|(?:i|we) (?:did|put|added|used|went)|went in|instead|is in|are in|already|anyway)\b/,
     holds: isOfMoreFat,
+    settles: true,
+  },
+  {
+    reason: 'a wish that was none of this pot',
+    says: 'I left out what was only wished for.',
+    tells:
+      /^(?=.*\b(?:but|though|sadly|alas|none|stayed|too (?:dear|expensive|costly)|sold out)\b).*\b(?:(?:would|wouldve|might|id|wed|d)(?: really| so)* have (?:loved|liked|wanted|preferred)|(?:i|we) (?:really )?(?:wished for|fancied|longed for|dreamed of))\b/,
+    unless:
+      /\?|\b(?:more than|less than|so (?:i|we)|but (?:i|we) (?:did|put|used|added|took|went|only)|(?:i|we) (?:did|put|added|took)|went in|instead|is in|are in|already|anyway|half|some|part)\b/,
+    holds: weighsMore,
     settles: true,
   },
   {

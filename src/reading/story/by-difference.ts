@@ -378,13 +378,24 @@ export function byDifference(cut: Cut): { readonly tokens: readonly Token[]; rea
     if (!found || !isOnly(cut.tokens, found) || isCounted(cut.tokens, found.more)) continue;
     // "50 % lye solution (sodium hydroxide)": what was weighed is the solution
     const name = cut.tokens[found.name];
-    if (!found.listed && isIngredient(name) && name.meaning.kind === 'alkali' && cut.tokens.some(isStock)) continue;
+    const isLye = isIngredient(name) && name.meaning.kind === 'alkali';
+    if (!found.listed && isLye && (cut.tokens.some(isStock) || isKeptMixed(cut.tokens, sentences))) continue;
     out ??= [...cut.tokens];
     told.push(taken(out, found));
     since = found.to;
   }
   return { tokens: out ?? cut.tokens, told };
 }
+
+/** "My lye is ready mixed, 50 %". */
+const isKeptMixed = (tokens: readonly Token[], sentences: readonly Sentence[]): boolean =>
+  sentences.some(
+    ({ text, from, to }) =>
+      readyMixed.test(text) &&
+      isAny(tokens, from, to, (one) => isIngredient(one) && one.meaning.kind === 'alkali') &&
+      isAny(tokens, from, to, (one) => one.t === 'quantity' && /^(?:percent|ratio|parts)$/.test(one.quantity.dim)),
+  );
+const readyMixed = /\b(?:(?:ready|pre) ?-? ?(?:mixed|made|dissolved)|solution|dissolved|mixed|made up|stock)\b/;
 
 function foundAt(tokens: readonly Token[], sentences: readonly Sentence[], k: number): Found | null {
   const story = joinedAt(sentences, k, many);

@@ -31,7 +31,7 @@ const forgotten = new RegExp(
     `\\b(?:nearly|almost) (?:forgot|forgotten) (?:about )?${the}F\\b`,
     `\\b(?:forgot|overlooked|missed) (?:all )?(?:about )?${the}F\\b`,
     `\\bF (?:# )?(?:(?:has|had|was|got|been|is|simply|just|completely|nearly) )*(?:forgotten|overlooked)\\b`,
-    `\\b${the}F (?:# )?(?:(?:is|was|were|stands|sits|sat|stood) )?(?:, )?still (?:all )?(?:${stood}|${place})`,
+    `\\b${the}F (?:# )?(?:(?:that|meant|intended|planned|kept|weighed out|put aside|set aside|was|for|after|at|the|cook|end|trace|to go in|superfat) )*(?:(?:is|was|were|stands|sits|sat|stood) )?(?:, )?still (?:all )?(?:${stood}|${place})`,
     `\\bF (?:[:,–-] )?(?:i |we )?found (?:it|that)\\b[^#?]{0,30}\\b(?:still|standing|sitting|untouched|${place})`,
     `\\b${the}F stayed ${place}`,
   ].join('|'),
@@ -49,7 +49,7 @@ const entered = new RegExp(
 );
 /** It did not. */
 const stayed =
-  /\b(?:let (?:it|them|that) (?:be|go)|left (?:it|them|that) (?:at that|out|be|there|alone|as it (?:is|was))|left (?:it|them|that)(?= [.,;!]|$| $)|too late\b|nothing (?:i|we) could do|stayed out|stays out|never (?:ever |actually )?(?:went|made it|got) in(?:to)?|none of it (?:is|was|went|got) in|(?:its|it is|it was|thats|that is|so its) not in (?:it|the|this|there)|went without|could not be helped|couldnt be helped|(?:so |with )(?:theres |there is |it has |its )?no F (?:at all )?in (?:it|there|this|that|the|my)\b(?! (?:house|kitchen|cupboard|shop))|(?:has|have|with|got) (?:no F|none of (?:it|that)) in (?:it|there)\b|none of (?:it|that) in (?:it|there|the)\b|(?:is|was|its|it is|are|stays) (?:now )?(?:a |an )?(?:(?:soap|batch|loaf|one) )?(?:now )?without (?:the |any )?(?:F|it)\b(?! #))/;
+  /\b(?:let (?:it|them|that) (?:be|go)|left (?:it|them|that) (?:at that|out|be|there|alone|as it (?:is|was))|left (?:it|them|that)(?= [.,;!]|$| $)|too late\b|(?:the |my )?(?:soap|batter|batch|loaf|lot|its|it is|all) (?:is |was |already |now )*in (?:the|its) (?:mou?lds?|block|box|loaf)\b|nothing (?:i|we) could do|stayed out|stays out|never (?:ever |actually )?(?:went|made it|got) in(?:to)?|none of it (?:is|was|went|got) in|(?:its|it is|it was|thats|that is|so its) not in (?:it|the|this|there)|went without|could not be helped|couldnt be helped|(?:so |with )(?:theres |there is |it has |its )?no F (?:at all )?in (?:it|there|this|that|the|my)\b(?! (?:house|kitchen|cupboard|shop))|(?:has|have|with|got) (?:no F|none of (?:it|that)) in (?:it|there)\b|none of (?:it|that) in (?:it|there|the)\b|(?:is|was|its|it is|are|stays) (?:now )?(?:a |an )?(?:(?:soap|batch|loaf|one) )?(?:now )?without (?:the |any )?(?:F|it)\b(?! #))/;
 /** "So what's in the mould is 560 g olive, 240 g coconut": it is not among that. */
 const theRest =
   /\b(?:so|then|thus|means|meaning|which) (?:[a-z]+ ){0,2}?(?:what ?(?:is|s|went|got|ended up)? ?(?:actually |really |now )?(?:in(?:to)?|inside) (?:the|my) (?:mou?ld|pot|soap|pan|bowl)|the (?:mou?ld|pot|soap|pan|bowl|batch) (?:only |just )?(?:has|holds|contains|is)) ?(?:is|are|was|only|just|[:,] ?)*(?=[#FX])/;
