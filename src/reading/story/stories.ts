@@ -43,6 +43,7 @@ import { waterHeld } from './water-held.ts';
 import { weighedAgain } from './weighed-again.ts';
 import { wentInLess } from './went-in.ts';
 import { withVessel } from './with-vessel.ts';
+import { zeroDropped } from './zero-dropped.ts';
 
 /** A post of more tokens is no story around one list; each name of a story is looked up among all its rows. */
 const longestStory = 1500;
@@ -61,7 +62,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     const broken = brokenOff(tokens);
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
-  const named = rowNamed(cutOf(tokens));
+  const digits = zeroDropped(cutOf(tokens));
+  const named = rowNamed(cutOf(digits.tokens));
   const goes = inGoes(cutOf(named.tokens));
   const over = putBack(cutOf(goes.tokens));
   const topped = madeUpTo(cutOf(over.tokens));
@@ -100,6 +102,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     tokens: rested.tokens,
     listed: good.tokens,
     told: [
+      digits,
       named,
       goes,
       over,
@@ -137,6 +140,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       rested,
     ].flatMap(({ told }) => told),
     unheard:
+      digits.unheard ??
       named.unheard ??
       over.unheard ??
       poured.unheard ??
