@@ -33,7 +33,7 @@ const asking =
 const judgeable =
   /\b(?:\d+|lyes?|naoh|koh|caustic|alkali|hydroxide|soda|potash|super ?fat(?:ted)?|sf|recipe|batch|figures?|numbers?|amounts?|quantit(?:y|ies)|maths?|sums?|calculations?|ratio|fats?|oils?|it|this|that|these|those|them|all|everything|mine|i|we|s?he|they|who|which)\b/i;
 const judging =
-  /\b(?:ok|okay|oki|right|alright|fine|correct|good|sane|sound|enough|too (?:much|little|strong|weak|harsh|mild|heavy|low|high)|(?:lye )?heavy|off|wrong|mistake|safe|usable|fits?|match(?:es)?|agrees?|add up|go together|work(?:s|ed)? out|what(?:'s| is)? (?:the |my |its )?(?:real |true |actual )?super ?fat|super ?fat|(?:(?:is|was) (?:it|that)|about) (?:the|my) (?:lye|recipe|water|fats?|oils?|amounts?|figures|numbers|weights|quantities|sums?))\b/i;
+  /\b(?:ok|okay|oki|right|alright|fine|correct|good|sane|sound|enough|too (?:much|little|strong|weak|harsh|mild|heavy|low|high)|(?:lye )?heavy|off|wrong|mistake|safe|usable|fits?|match(?:es)?|agrees?|add up|go together|work(?:s|ed)? out|how (?:does|do|did|is) (?:the|my|our|this) (?:lye|naoh|koh|caustic|alkali|super ?fat|recipe)(?: \w+)? (?:looks?|come (?:out|up)|turn out|fare|stand)|what(?:'s| is)? (?:the |my |its )?(?:real |true |actual )?super ?fat|super ?fat|(?:(?:is|was) (?:it|that)|about) (?:the|my) (?:lye|recipe|water|fats?|oils?|amounts?|figures|numbers|weights|quantities|sums?))\b/i;
 const checking =
   /\b(?:(?:double|cross|re)[- ]?)?(?:check|verify|judge|reckon|review|confirm|look (?:at|over)|go over|proof-?read)\b[^.?!\n]{0,60}\b(?:lyes?|naoh|koh|caustic|alkali|super ?fat|recipe|figures?|numbers?|amounts?|maths?|sums?|it|this|that|these|them|mine)\b/i;
 /** "ok?", "thoughts?", "does it?" behind a recipe. */

@@ -26,7 +26,7 @@ const owner = any(
 const fats = any('oils? fats? butters?');
 /** All of the list, or something in it. */
 const all = `(?:everything|every ?thing|it all|all that|all this|(?:all|each|every one) of (?:it|that|them|these|those|this)|(?:${owner} )+(?:[a-z]+ )?${sheet}|(?:every|each) (?:single )?(?:one|thing)|the (?:whole )?(?:lot|thing)|all ${sheet})\\b`;
-const some = `(?:(?:${owner} |of )*(?:(?:[a-z]+ )?${fats}|F|L|lye|caustic)\\b(?! (?:[a-z]+ )?(?:jug|jar|tub|bottle|bag|tin|cost|price)))`;
+const some = `(?:(?:${owner} |of )*(?:(?:[a-z]+ |[B#…] )?${fats}|F|L|lye|caustic)\\b(?! (?:[a-z]+ )?(?:jug|jar|tub|bottle|bag|tin|cost|price)))`;
 const pronoun = '(?:it|that|this|them|those|these)\\b';
 const changed = any(
   'halved doubled tripled trebled quadrupled quartered multiplied scaled upscaled downscaled upsized downsized enlarged quintupled',
@@ -52,7 +52,7 @@ const size: readonly string[] = [
   `\\b(?:so|thus|therefore|hence|thats|that is|which is|meaning) ${softly}${portion}(?: (?:of )?${pronoun}| (?:size|batch|recipe|amounts?))?${end}`,
   // "doubled the card", "the oils were halved"
   `\\b${changed} (?:up |down |on )?(?:[a-z]+ ){0,2}?(?:${all}|${some})`,
-  `\\b(?:${all}|${some}) (?:(?:was|were|is|are|got|get|has|have|been|all|then|just|simply|to be|taken|comes?|came|went|goes|in|put) )*(?:${changed}\\b|(?!thirds|halves|quarters)${portion}${end})`,
+  `\\b(?:${all}|${some}) (?:(?:was|were|is|are|got|get|has|have|been|all|then|just|simply|to be|taken|comes?|came|went|goes|in|put|i|we|ive|weve|had) )*(?:${changed}\\b|(?!thirds|halves|quarters)${portion}${end})`,
   `\\b(?:i|we|ive|weve|and|then|so|but) (?:have |had |then |just |simply |also )*${changed} ${pronoun}${end}`,
   `\\b(?:multipl(?:y|ied)|divided?|scaled|upscaled|downscaled|enlarged|shrunk|upped|reduced|increased|raised|lowered|cut|brought|took) (?:${all}|${pronoun}|(?:${owner} |of )*(?:${fats}|F))? ?(?:up |down |back )*(?:by|to|with|times) ${softly}(?:${portion}|${number}|P)(?! [FLWX])`,
   `\\b${all} (?:by|in) (?:half|two|three|four|B|Q)${end}`,
@@ -98,7 +98,7 @@ const leastShare = 0.1;
 
 /** The list is of one, and one is asked about. */
 const asListed =
-  /\b(?:single (?:batch|lot|one|loaf|recipe)|(?:one|each) (?:batch|lot)|for each|own pot|a year|every (?:winter|spring|summer|autumn|fall|week|month|year|day))\b|\bsingle :/;
+  /\b(?:single (?:batch|lot|one|loaf|recipe)\b(?! (?:is|was) all\b)|(?:one|each) (?:batch|lot)|for each|own pot|a year|every (?:winter|spring|summer|autumn|fall|week|month|year|day))\b|\bsingle :/;
 
 /** Figures in a sentence that tells the amounts anew. */
 const ownList = 2;

@@ -21,6 +21,8 @@ const settles = new RegExp(
     `\\b(?:${me} (?:would |will |ll |d |am |m |then |just |now )*|so |then )(?:take|taking|make|use|using|want|like|prefer|go|going|need|reckon|calculate|compute|work|count|set|do|chose|decided on|settled on)\\b ${light}(?:out |down |up |for |with |at )*${light}$`,
     `\\b(?:reckon|calculate|compute|work) (?:it |this |that |everything )*(?:out )?(?:at|with|for|by) ${light}$`,
     `\\b(?:so|then|now) make (?:it|that) ${light}$`,
+    `\\b(?:i am|im|we are|were) (?:quite |perfectly |always |more )?(?:happy|content|fine|good|okay|ok|comfortable) with ${light}$`,
+    `\\b(?:i|we) (?:only|just|rather|myself)* ?(?:do|like|stay at|stick (?:to|with|at)|keep to|stop at) ${light}$`,
   ].join('|'),
 );
 /** "Fine, 5 %": what was said by somebody else is agreed to. */
@@ -28,11 +30,16 @@ const agrees =
   /^(?:[•–—,.!-] ?)*(?:(?:fine|ok|okay|yes|yep|yeah|agreed|right|good|sure|done|alright|true|deal|then|so|well|[,;!:]) ?)+ $/;
 const accepted =
   /^# (?:superfat )?(?:it is\b|(?:[,;–-] )?(?:and )?(?:i|we|ill|im|well)(?: am| will| ll| m)? (?:go|going|stick|sticking|went) with (?:that|it|this)\b|(?:please|then)(?= [.,;!?]))/;
+/** "5 is enough for me". */
+const suits =
+  /^# (?:superfat |percent )?(?:is|does|will do|would do|suits) (?:quite |always |more than |perfectly )?(?:enough|plenty|better|fine|right|it|me|good)?(?: it)?(?: for| to)? ?(?:me|us|mine|ours)?\b/;
 /** Somebody else says so. */
-const hearsay = /\b(?:told|said|says|suggest\w*|recommend\w*|advis\w+|thinks?|wrote|he|she|they|people|others|book)\b/;
+const hearsay =
+  /\b(?:swears?|does|everyone|everybody|told|said|says|suggest\w*|recommend\w*|advis\w+|thinks?|wrote|he|she|they|people|others|book)\b/;
 /** Of the other one it is said whose or when it was. */
 const turned =
   /\b(?:usual|usually|normal|normally|always|mostly|otherwise|planned|plan|wanted|thought|meant|was|were|had|made|bars|others?|last|first|once|before|standard|family|everyday|instead|but)\b/;
+const tooMuch = /# (?:superfat )?(?:is|was|turns? out|feels?) too \b/;
 const open = /\?|\b(?:or|if|either|maybe|perhaps|might|may|could|next|once|think about|thinking|not sure|between)\b/;
 
 interface Told {
@@ -72,7 +79,11 @@ export function decidedIn(cut: Cut): { readonly now: number; readonly others: re
   if (told.some(({ sentence }) => open.test(sentence.text))) return null;
   if (value === valueAt(tokens, first.at)) return null;
   // "sf 5 % …, I want 8 % superfat" says nothing of the first
-  const isTurned = final.some((one) => isAgreed(one)) || all.some(({ sentence }) => turned.test(sentence.text));
+  const isTurned =
+    final.some((one) => isAgreed(one)) ||
+    all.some(
+      ({ sentence }) => turned.test(sentence.text) || hearsay.test(sentence.text) || tooMuch.test(sentence.text),
+    );
   if (!isTurned) return null;
   const now = final.find(({ at }) => isShare(tokens[at]))?.at ?? final[0]?.at ?? last.at;
   return { now, others: all.flatMap(({ at }) => (at === now ? [] : [at])) };
@@ -86,7 +97,8 @@ function isOfThing(tokens: readonly Token[], at: number): boolean {
 }
 
 /** "8 bars" are none. */
-const ends = /^(?:[^\p{L}]*|it|please|pls|then|now|this|today|for|and|superfat|i|as|because|since|instead)$/u;
+const ends =
+  /^(?:is|does|suits|will|[^\p{L}]*|it|please|pls|then|now|this|today|for|and|superfat|i|as|because|since|instead)$/u;
 const spokenAt = (tokens: readonly Token[], k: number): string => {
   const token = tokens[k];
   if (token?.t === 'name' && token.meaning.kind !== 'role') return 'name';
@@ -108,7 +120,11 @@ function doesSettle(told: Told, tokens: readonly Token[]): boolean {
   if (isAgreed(told)) return true;
   const { sentence, at } = told;
   const before = sentence.text.slice(0, sentence.placeOf(at));
+  // "my neighbour swears by 8 %, I am happy with 5"
+  const clause = before.replace(/^.*[,;–]/, '');
+  if (suits.test(sentence.text.slice(sentence.placeOf(at))) && !hearsay.test(before.replace(/^.*[,;]/, '')))
+    return true;
   // in a chat anybody may say so
   const isSaid = isMark(tokens[sentence.from], '•') && !/\b(?:i|we|id|ill|im)\b/.test(before);
-  return !isSaid && settles.test(before) && !hearsay.test(before);
+  return !isSaid && settles.test(before) && !hearsay.test(clause);
 }

@@ -11,14 +11,14 @@ import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { isPlain, rowsBefore, rowsOfAlkali } from './tale.ts';
 
 const vessel =
-  '(?:mou?ld|pot|pan|tin|tray|bar|loaf|batch|box|block|slab|puck|cake|kettle|bowl|bucket|soap|lot|load|cavity)';
+  '(?:mou?ld|pot|pan|tin|tray|bar|loaf|batch|box|block|slab|puck|cake|kettle|bowl|bucket|soap|lot|load|cavity|table|group|team|pupil|student|child|kid|person|participant|guest)';
 const vessels =
-  '(?:mou?lds|pots|pans|tins|trays|bars|loaves|batches|boxes|blocks|slabs|pucks|cakes|kettles|bowls|buckets|soaps|lots|loads|cavities)';
+  '(?:mou?lds|pots|pans|tins|trays|bars|loaves|batches|boxes|blocks|slabs|pucks|cakes|kettles|bowls|buckets|soaps|lots|loads|cavities|tables|groups|teams|pupils|students|children|kids|people|participants|guests)';
 const number = '(?:[#…]|two|three|four|five|six|seven|eight|nine|ten|twelve)';
 const kind = '(?:[a-z-]+ ){0,2}?';
 /** "Each one takes", "in each", "per tin", "one bar =". */
 const distributes = [
-  `\\b(?:each|every) (?:one |single |of (?:them|these|those|the ${kind}${vessels}) )?(?:${kind}(?<a>${vessel}) )?(?:takes?|gets?|got|holds?|needs?|has|had|wants?|contains?|is|was|=|:|#|@)(?= )`,
+  `\\b(?:each|every) (?:one |single |of (?:them|these|those|the ${kind}${vessels}) )?(?:${kind}(?<a>${vessel}) )?(?:takes?|makes?|made|weighs?(?= (?:#|out))|gets?|got|holds?|needs?|has|had|wants?|contains?|is|was|=|:|#|@)(?= )`,
   `\\b(?:in|for|into|to) (?:each|every)(?: (?:one|single))?(?: (?:of (?:them|these|those)|${kind}(?<b>${vessel})\\b))?`,
   `\\bper (?:${kind}(?<c>${vessel})\\b|piece\\b)`,
   '# (?:of )?(?:the )?@ ?,? (?:each|apiece)\\b',
@@ -41,8 +41,10 @@ const counts = [
   '\\b(?<two>both|the pair)\\b',
 ].map((pattern) => new RegExp(pattern, 'dg'));
 const numbers = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');
-const open =
-  /\b(?:last (?:time|week|month|year)|next (?:time|week|month|year)|usually|normally|class|pupils?|groups?|people|guests|stamps?)\b/;
+const open = /\b(?:last (?:time|week|month|year)|next (?:time|week|month|year)|usually|normally|stamps?)\b/;
+/** Who makes it: of how many the lye is, a question alone says. */
+const ofPeople =
+  /\b(?:class|pupils?|students?|groups?|teams?|people|participants?|guests?)\b|\b(?:each|every|per) (?:table|child|kid|person)\b/;
 /** The lye is parted among them: `part-of-it.ts`. */
 const shared =
   /\b(?:half|third|quarter)\b[^.;?]*\b(?:each|every|either)\b|\b(?:each|every|either)\b[^.;?]*\b(?:half|third|quarter) (?:of )?(?:it|that|the)\b/;
@@ -113,6 +115,9 @@ export function perVessel(cut: Cut): {
   const sentences = sentencesOf(cut);
   const one = toldOfOne(sentences, tokens);
   if (!one || sentences.some(({ text }) => open.test(text) || shared.test(text))) return none;
+  const asks = sentences.filter(({ text }) => text.includes('?'));
+  const isAskedOfAll = asks.some(({ text }) => together.test(text) && !single.test(text));
+  if (sentences.some(({ text }) => ofPeople.test(text)) && !(isAskedOfAll && lyeOf(cut) === null)) return none;
   const many = countsIn(cut, sentences, one.noun);
   const rows = rowsBefore(tokens, tokens.length);
   const fats = rows.filter(({ at }) => isFat(tokens[at]));
@@ -131,7 +136,6 @@ export function perVessel(cut: Cut): {
   if (lye && unsure)
     return { ...none, unheard: rawText(prims, tokens[unsure.from]?.from ?? 0, tokens[unsure.to - 1]?.to ?? 1).trim() };
   if (place && !isOfAll && (place.from < one.to || single.test(place.text))) return { ...none, tokens: plain };
-  const asks = sentences.filter(({ text }) => text.includes('?'));
   if (!place && (said.length === 0 || asks.some(({ text }) => single.test(text) && !together.test(text)))) return none;
   const [factor = 0, ...others] = many;
   const weigh = (rows: typeof own): number =>
