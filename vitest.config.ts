@@ -6,12 +6,14 @@ import { defineConfig } from 'vitest/config';
 const env = { LYEWARD_DATA: join(tmpdir(), `lyeward-tests-${process.pid}`) };
 
 /** A test that hangs ends, one on a busy machine does not (ms): speed is the bench's business. */
-const testTimeout = 30_000;
+const testTimeout = 120_000;
 
 // Every test runs on the sources; those that start the program run a second time on what `npm ci` bundled, and those
 // that need a homeserver on that alone.
 export default defineConfig({
   test: {
+    // On two cores the runner would else take the files one by one.
+    maxWorkers: '100%',
     projects: [
       {
         test: {
