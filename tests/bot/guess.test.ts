@@ -28,6 +28,7 @@ test.each([
   `HP in the crockpot: ${recipe}. Cook until vaseline stage. Lye right?`,
   `my notes. ${recipe}. pot 5 L, room 20 °C, oils 60 °C when melted`,
   `What's the superfat here? ${recipe}`,
+  `12.20 mashed potato, no zap, cook finished. ${recipe}. How does the lye look with all that counted?`,
   `${recipe} would that zap?`,
   `${recipe}. Oils melted, combined at 95 F. Would you double check before I give them away?`,
   `when the oils were at 45 i poured the lye. ${recipe}`,

@@ -36,6 +36,23 @@ describe('what a label says is of another time', () => {
     expect(noted(note).doubts).not.toEqual([]),
   );
 
+  test.each([
+    'I would have loved 80 g of cocoa butter in this one but not at that price, so it stayed in the shop.',
+    "I'd have liked 80 g of cocoa butter in it, but it was too dear.",
+    'I wished for 80 g of cocoa butter too, but the shop had none.',
+  ])('a wish is none of the pot: %s', (wish) =>
+    expect(
+      potOf(`${wish} Just olive 480 g, coconut 240 g, palm 220 g, castor 60 g then. NaOH 138 g, water 310 g. Ok?`),
+    ).toEqual({ grams: asListed, doubts: [] }),
+  );
+
+  test('but one that came true is', () =>
+    expect(
+      potOf(
+        'I would have loved 80 g of cocoa butter, so I put it in. Olive 480 g, coconut 240 g, NaOH 108 g, water 310 g.',
+      ).grams,
+    ).toMatchObject({ 'cocoa-butter': 80 }));
+
   test('asked about, it is asked back', () => {
     const text = `${list}\nVariation: swap the palm for lard. Is the lye right for the variation?`;
     expect(potOf(text).doubts).not.toEqual([]);

@@ -84,9 +84,12 @@ describe('one fat so many times', () => {
   ])('%s', (text, coconut, naoh) =>
     expect(potOf(text)).toMatchObject({ grams: { 'coconut-oil': coconut, naoh }, doubts: [] }),
   );
-  test.each(['I doubled the coconut. Ok?', 'I took three times the coconut. Ok?'])('is asked about: %s', (said) =>
-    expect(potOf(list + said).doubts).toEqual(['corrected']),
-  );
+  test.each([
+    'The oils I doubled. Ok?',
+    'The two oils I doubled. The lye I weighed once, and that single lot is all that went in. Ok?',
+    'I doubled the coconut. Ok?',
+    'I took three times the coconut. Ok?',
+  ])('is asked about: %s', (said) => expect(potOf(list + said).doubts).toEqual(['corrected']));
   test.each([
     "Last year I doubled the coconut, today it's as on the card. Ok?",
     'The coconut is half of the olive. Ok?',
@@ -122,6 +125,22 @@ describe('told of one mould, and of all', () => {
     [
       'Each loaf: 300 g lard, 100 g coconut. I made four loaves. For all four I used 230 g lye and 480 g water. Ok?',
       { lard: 1200, 'coconut-oil': 400, naoh: 230, water: 480 },
+    ],
+    [
+      'There will be three tables, and every table makes the same soap: 200 g olive, 150 g lard, 100 g coconut. How much NaOH in total for all three tables together?',
+      { 'olive-oil-virgin': 600, lard: 450, 'coconut-oil': 300 },
+    ],
+    [
+      'Each group gets 200 g olive and 100 g coconut. How much lye for all 5 groups?',
+      { 'olive-oil-virgin': 1000, 'coconut-oil': 500 },
+    ],
+    [
+      'Each table makes 200 g olive and 100 g coconut. There are four tables. How much lye per table?',
+      { 'olive-oil-virgin': 200, 'coconut-oil': 100 },
+    ],
+    [
+      'Each group of three pupils gets 200 g olive and 100 g coconut. How much lye does a group need?',
+      { 'olive-oil-virgin': 200, 'coconut-oil': 100 },
     ],
   ])('%s', (text, grams) => expect(potOf(text)).toMatchObject({ grams, doubts: [] }));
   test.each([

@@ -61,6 +61,8 @@ describe('a fat that was forgotten', () => {
     'All poured, and there I see the cup with the castor still standing there, full. So no castor in the soap.',
     'Poured it, turned round, and the castor is still standing in its cup. So there’s no castor in it.',
     'The castor is still sitting on the windowsill, untouched. The soap has none of it in it.',
+    'The castor meant for the end is still standing on the worktop, forgot it completely and the soap is in the mould now.',
+    'I forgot the castor and the soap is in the mould already.',
   ])('%s', (note) => expect(noted(note)).toEqual({ grams: noCastor, doubts: [] }));
 
   test.each([

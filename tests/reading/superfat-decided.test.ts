@@ -19,6 +19,11 @@ describe('settled on', () => {
     ['I wanted 6 % superfat but my aunt said 3 percent lathers better, so 3 it is.', 0.03],
     ['I had decided on 5 % superfat, then on 10 because of my skin, and have come back down to 8, and 8 it is.', 0.08],
     ['I thought of 8 % superfat first, then I decided on 5.', 0.05],
+    ["My neighbour swears by 8 % superfat, I'm happy with 5.", 0.05],
+    ['Others take 8 % superfat, 5 is enough for me.', 0.05],
+    ['My aunt does 10 % superfat, I only do 6.', 0.06],
+    ['My neighbour swears by 8 % superfat, so do I.', 0.08],
+    ['Superfat 8 %. 5 is the number of fats.', 0.08],
   ])('%s', (told, superfat) => expect(read(`${list} ${told} ${ask}`)).toEqual({ superfat, doubts: 0 }));
   test('in a chat', () =>
     expect(

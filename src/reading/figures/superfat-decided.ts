@@ -33,6 +33,7 @@ const accepted =
 /** "5 is enough for me". */
 const suits =
   /^# (?:superfat |percent )?(?:is|does|will do|would do|suits) (?:quite |always |more than |perfectly )?(?:enough|plenty|better|fine|right|it|me|good)?(?: it)?(?: for| to)? ?(?:me|us|mine|ours)?\b/;
+const own = /\b(?:i|we|im|id|ill|ive|me|my)\b/;
 /** Somebody else says so. */
 const hearsay =
   /\b(?:swears?|does|everyone|everybody|told|said|says|suggest\w*|recommend\w*|advis\w+|thinks?|wrote|he|she|they|people|others|book)\b/;
@@ -121,7 +122,8 @@ function doesSettle(told: Told, tokens: readonly Token[]): boolean {
   const { sentence, at } = told;
   const before = sentence.text.slice(0, sentence.placeOf(at));
   // "my neighbour swears by 8 %, I am happy with 5"
-  const clause = before.replace(/^.*[,;–]/, '');
+  const last = before.replace(/^.*[,;–]/, '');
+  const clause = own.test(last) ? last : before;
   if (suits.test(sentence.text.slice(sentence.placeOf(at))) && !hearsay.test(before.replace(/^.*[,;]/, '')))
     return true;
   // in a chat anybody may say so
