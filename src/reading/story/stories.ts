@@ -9,6 +9,7 @@ import { bowlReadings } from './bowl-readings.ts';
 import { brokenOff } from './broken-off.ts';
 import { byDifference } from './by-difference.ts';
 import { byRule } from './by-rule.ts';
+import { bySoMuch } from './by-so-much.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
@@ -63,7 +64,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
   const digits = zeroDropped(cutOf(tokens));
-  const named = rowNamed(cutOf(digits.tokens));
+  const changed = bySoMuch(cutOf(digits.tokens));
+  const named = rowNamed(cutOf(changed.tokens));
   const goes = inGoes(cutOf(named.tokens));
   const over = putBack(cutOf(goes.tokens));
   const topped = madeUpTo(cutOf(over.tokens));
@@ -103,6 +105,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     listed: good.tokens,
     told: [
       digits,
+      changed,
       named,
       goes,
       over,
