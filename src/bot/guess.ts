@@ -38,7 +38,7 @@ const checking =
   /\b(?:(?:double|cross|re)[- ]?)?(?:check|verify|judge|reckon|review|confirm|look (?:at|over)|go over|proof-?read)\b[^.?!\n]{0,60}\b(?:lyes?|naoh|koh|caustic|alkali|super ?fat|recipe|figures?|numbers?|amounts?|maths?|sums?|it|this|that|these|them|mine)\b/i;
 /** "ok?", "thoughts?", "does it?" behind a recipe. */
 const bare =
-  /^\W*(?:(?:is|does|would|will|looks?|all|so|that|this|it|any|your|you|reckon|sounds?|seems?|be|do|still|and)\W+)*(?:ok|okay|right|alright|fine|good|correct|thoughts|opinions?|doable|it|think)\W*$/i;
+  /^\W*(?:is (?:it|this|that) |are (?:they|these) |am i )?(?:ok|okay|good|fine|all right|alright|safe) to (?:combine|mix|pour|blend|use|go(?: on| ahead)?|proceed|carry on)\W*$|^\W*(?:(?:is|does|would|will|looks?|all|so|that|this|it|any|your|you|reckon|sounds?|seems?|be|do|still|and)\W+)*(?:ok|okay|right|alright|fine|good|correct|thoughts|opinions?|doable|it|think)\W*$/i;
 /** Of warmth, time, size or scent, which other commands answer. */
 const elsewise =
   /\d ?(?:°|º|degrees?|[cf]\b|min|hours?|hrs?)|\b(?:temp\w*|hot|hotter|warm\w*|cold|cool\w*|heat\w*|melt\w*|ice|boil\w*|how (?:long|soon|many|much|big|do|to)|when|minutes|hours?|days?|weeks?|pot|crock|cooker|mou?ld\w*|loaf|flash\w*|scents?|fragrance|eos?|lavender|essential|trace|gel|stages?|pour|add|bars|scale|double(?![- ]?check)|jug|bowl|glass|plastic|alumini?um|convert|explain)\b/i;

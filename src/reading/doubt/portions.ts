@@ -43,6 +43,8 @@ const size: readonly string[] = [
   `(?<!\\w)${portion} (?:of |as much of |as much |the size of |over )?(?:(?!the weight\\b)${all}|both\\b|each\\b(?! other)|(?:lines?|rows?|amounts?|hers|his|theirs)\\b)`,
   `\\b${does} (?:in )?${softly}${portion} (?:of |as much |as much of )?${some}`,
   `\\b${does} (?:in )?${softly}${portion} (?:of )?${pronoun}`,
+  // "made ten percent more"
+  `\\b${does} ${softly}(?:${portion}|P) (?:more|less|extra)\\b(?! (?:W|F|L|X|(?:of )?(?:the )?(?:water|lye)))`,
   // "I need only half", "made x2", "the coconut went in twofold", "of the lye twice as much"
   `\\b(?:i|we|ive|im|weve|were) (?:[a-z]+ )?${does} ${softly}(?!thirds|halves|quarters)${portion} ?(?=$|[,.;!)–—]|- )`,
   `^(?:so )?${does} ${softly}[x×] (?:B|Q|…)`,
@@ -107,8 +109,14 @@ const ownList = 2;
 const isCount = (token: Token): boolean =>
   token.t === 'quantity' && token.quantity.dim === 'bare' && token.quantity.value < mostMoulds;
 const mostMoulds = 13;
-const weightsIn = (tokens: readonly Token[], { from, to }: Sentence): number =>
+const weightsIn = (tokens: readonly Token[], { from, to }: Pick<Sentence, 'from' | 'to'>): number =>
   tokens.slice(from, to).filter((token) => token.t === 'quantity' && !isPortion(token) && !isCount(token)).length;
+
+/** The token behind the last weight of its rows. */
+function behindRows(tokens: readonly Token[], { from, to }: Sentence): number {
+  for (let k = to - 1; k >= from; k--) if (isFat(tokens[k]) && weighedAt(tokens, k)) return k + 1;
+  return from;
+}
 
 /** The words that tell so; null where none do. */
 export function portionUnheard(cut: Cut, back: readonly PutRight[]): string | null {
@@ -126,10 +134,15 @@ export function portionUnheard(cut: Cut, back: readonly PutRight[]): string | nu
   for (const [k, sentence] of sentences.entries()) {
     if (!mayTell[k] || isSmallTalk(tokens, sentence)) continue;
     // the amounts stand behind it: they are those of this size
-    if (!rows.slice(0, k).includes(true) || rows.slice(k).includes(true) || weightsIn(tokens, sentence) >= ownList)
+    const from = rows[k] ? behindRows(tokens, sentence) : sentence.from;
+    if (
+      !rows.slice(0, k + 1).includes(true) ||
+      rows.slice(k + 1).includes(true) ||
+      weightsIn(tokens, { from, to: sentence.to }) >= ownList
+    )
       continue;
     if (back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
-    const text = sentence.text.replace(/[@#]/g, (sign, place: number) => {
+    const all = sentence.text.replace(/[@#]/g, (sign, place: number) => {
       const token = tokens[sentence.tokenAt(place)];
       if (sign === '@') return letterOf(token, weighed);
       if (token?.t !== 'quantity') return sign;
@@ -144,6 +157,8 @@ export function portionUnheard(cut: Cut, back: readonly PutRight[]): string | nu
             ? 'B'
             : sign;
     });
+    // "the card is 600 g lard and 240 g coconut, and I made ten percent more"
+    const text = all.slice(0, sentence.placeOf(from)).replace(/./g, '_') + all.slice(sentence.placeOf(from));
     if (not.test(text.replace(/\bdont (?:have|own|need)\b/g, ''))) continue;
     // "I was making half. I halved the oils …"
     if (/\b(?:was|were) (?:making|doing|mixing)\b/.test(text) && back.length > 0) continue;

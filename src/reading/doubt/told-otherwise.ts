@@ -40,7 +40,7 @@ interface Tale {
 const any = (words: string): string => `(?:${words.trim().replace(/\s+/g, '|')})`;
 const really = '(?:really |actually |then |finally |just |had |have |ve |did )*';
 const unknown =
-  '(?:no (?:idea|clue)|(?:dont|do not|no longer|nobody|never) know|not sure|unsure|(?:cant|cannot|can not|couldnt|could not) (?:remember|recall|say|swear|tell(?: you)?)|forgot|forgotten|wonder)';
+  '(?:no (?:idea|clue)|(?:dont|do not|no longer|nobody|never) know|not sure|unsure|(?:cant|cannot|can not|couldnt|could not)(?: for the life of (?:me|us))?(?: honestly)? (?:remember|recall|say|swear|tell(?: you)?)|forgot|forgotten|wonder)';
 const forSure = '(?: any ?more| any longer| now| honestly| for sure| at all| ,)*';
 const the = '(?:(?:the|my|that|this|of|all|some|a|an|its) )*';
 const vessel = '(?:cup|jug|beaker|bowl|dish|glass|saucer|tub|jar|container|lid|carton|pot)';
@@ -93,6 +93,12 @@ const made = (): readonly Tale[] => [
     unless:
       /\b(?:batter|trace|soap went|cooked soap|paste|back|again in|bottles?|usual(?:ly)?|next time|last time|always)\b/,
     undone: /\b(?:poured|put|tipped|goes|went) (?:it |them |that |all )*back\b/,
+  },
+  {
+    tells: new RegExp(
+      `\\b${unknown}${forSure} (?:whether|if) (?:(?:i|we)(?:'?d|'?ve)?|it|the [a-z]+) [^.?]{0,30}\\b(?:tared|zeroed|subtracted|deducted)\\b`,
+    ),
+    always: true,
   },
   {
     tells: new RegExp(

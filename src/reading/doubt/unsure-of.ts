@@ -16,7 +16,7 @@ import { strengthTwice } from './strength-twice.ts';
 const any = (words: string): string => `(?:${words.trim().replace(/\s+/g, '|')})`;
 const softly = `(?:${any('also as well just equally easily even still really quite entirely totally honestly too so now all be fairly pretty almost nearly very half exactly actually then simply already my a')} )*`;
 const cant =
-  '(?:cant|cannot|can not|couldnt|could not|no longer|nobody can|unable to|impossible to|hard to|difficult to)';
+  '(?:(?:cant|cannot|can not|couldnt|could not)(?: for the life of (?:me|us))?|no longer|nobody can|unable to|impossible to|hard to|difficult to)';
 /** Nobody can tell what stands there, or what was done. */
 const unread = `(?:\\b${cant} ${softly}(?:tell|say|read|remember|recall|make out|swear|check|decipher|be sure|be certain|work out)\\b|\\b(?:(?:not|isnt|wasnt|arent|werent) ${softly}(?:sure|certain|convinced)|unsure|uncertain|no (?:idea|clue))\\b|\\b(?:dont|do not) ${softly}(?:know|remember|recall)\\b|\\b(?:did not|didnt) ${softly}(?:look|check|note|notice|write it down|see)\\b|\\bdont (?:hold (?:me|us)|quote me|ask me|rely on|count on)\\b|\\bdoubting\\b)`;
 const unknown = `(?:${unread}|\\b(?:never|nobody|without|neither of us|havent) ${softly}(?:know|knows|known|knowing|look|looked|check|checked|verify|noticed|weighed)\\b|\\b(?:undecided|unknown|not a clue|in doubt|anyones guess|lost (?:track|count)|(?:who|god|heaven|goodness|lord|heavens) knows|i (?:wonder|doubt))\\b)`;

@@ -179,15 +179,17 @@ const beginsRow = (tokens: readonly Token[], at: number): boolean =>
   isFat(tokens[at]) && (isStop(tokens[at - 1]) || isMark(tokens[at - 1], ',(+&'));
 
 const isTold = (tokens: readonly Token[], at: number): boolean =>
-  isFat(tokens[at]) && ((weighedAt(tokens, at) && !isMark(tokens[at + 1], ',')) || weighedElsewhere(tokens, at));
+  isFat(tokens[at]) && ((weighedAt(tokens, at) && !isMark(tokens[at + 1], ',.;')) || weighedElsewhere(tokens, at));
 
 const partOrTimes = (tokens: readonly Token[], k: number): boolean =>
   tokens[k]?.t === 'quantity' || wordAt(tokens, k) in factors;
 
 /** The fat that is so much: right behind the phrase, or before it where its row ends; -1 where none is. */
 function ownerOf(tokens: readonly Token[], k: number, { of, end, factor }: Phrase): number {
-  // "double that olive"
-  const isNext = of || (factor > 1 && !weighedAt(tokens, end));
+  // "double that olive", "half of that coconut"
+  const isThat = /^(?:that|this)$/.test(wordAt(tokens, end - 1));
+  const isOpen = !weighedAt(tokens, end) || isMark(tokens[end + 1], '.;');
+  const isNext = of || ((factor > 1 || isThat) && isOpen);
   if (isNext && isFat(tokens[end])) return end;
   let at = k - 1;
   while (/^(?:the|a|an|just|is|about)$/.test(wordAt(tokens, at)) || isMark(tokens[at], ':=-')) at--;

@@ -33,7 +33,7 @@ const accepted =
 /** "5 is enough for me". */
 const suits =
   /^# (?:superfat |percent )?(?:is|does|will do|would do|suits) (?:quite |always |more than |perfectly )?(?:enough|plenty|better|fine|right|it|me|good)?(?: it)?(?: for| to)? ?(?:me|us|mine|ours)?\b/;
-const own = /\b(?:i|we|im|id|ill|ive|me|my)\b/;
+const own = /\b(?:i|we|im|ill|ive|me|my)\b/;
 /** Somebody else says so. */
 const hearsay =
   /\b(?:swears?|does|everyone|everybody|told|said|says|suggest\w*|recommend\w*|advis\w+|thinks?|wrote|he|she|they|people|others|book)\b/;

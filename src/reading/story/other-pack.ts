@@ -9,7 +9,7 @@ import { asAside, type Figure, type Token } from '../words/tokens.ts';
 
 const pack = '(?:bag|tub|tin|bottle|jar|pack|packet|bucket|box|batch|lot|one|can|stuff|label)';
 const old = new RegExp(
-  `\\b(?:old|last|previous|former|earlier|other|first|finished|empty) ${pack}\\b|\\b(?:is |was |been )?(?:used up|finished|empty)\\b`,
+  `\\b(?:old|last|previous|former|earlier|other|first|finished|empty) ${pack}\\b|\\b(?:last|previous) (?:year|time|month|week|autumn|spring|summer|winter)s?\\b|\\b(?:old|last|previous|former) (?:supplier|shop|seller|brand)s?\\b|\\b(?:is |was |been )?(?:used up|finished|empty)\\b`,
 );
 /** Its weight is told with it. */
 const taken = /\b(?:of|from) which\b/;

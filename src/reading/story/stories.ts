@@ -16,6 +16,7 @@ import { inExchange } from './in-exchange.ts';
 import { inGoes } from './in-goes.ts';
 import { inTwice } from './in-twice.ts';
 import { leftStanding } from './left-standing.ts';
+import { liquidInstead } from './liquid-instead.ts';
 import { liquidParted } from './liquid-parted.ts';
 import { madeGood } from './made-good.ts';
 import { madeUpTo } from './made-up-to.ts';
@@ -69,7 +70,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const goes = inGoes(cutOf(named.tokens));
   const over = putBack(cutOf(goes.tokens));
   const topped = madeUpTo(cutOf(over.tokens));
-  const liquid = liquidParted(cutOf(topped.tokens));
+  const other = liquidInstead(cutOf(topped.tokens));
+  const liquid = liquidParted(cutOf(other.tokens));
   const poured = solutionPoured(cutOf(liquid.tokens));
   const bowl = bowlReadings(cutOf(poured.tokens));
   const settled = confirmed(cutOf(bowl.tokens));
@@ -110,6 +112,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       goes,
       over,
       topped,
+      other,
       liquid,
       poured,
       bowl,
