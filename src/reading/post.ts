@@ -1,5 +1,6 @@
 import { cutOf, type InWords, type Reader } from './cut.ts';
 import { perhapsBears, surelyBears } from './doubt/bearing.ts';
+import { lyeLost } from './doubt/lye-lost.ts';
 import { withoutMisfit } from './doubt/misfit.ts';
 import type { Weights } from './doubt/note-signs.ts';
 import { ofOthers, withoutOthers } from './doubt/of-others.ts';
@@ -127,6 +128,8 @@ function readPart(
   if (factor !== null) return multiplied(whole, factor, said, but, anew);
   const many = unsurelyMany(post, whole) ?? (whole.doubts.length === 0 && unsure !== undefined ? unsure : null);
   if (many !== null) return { ...whole, doubts: [{ id: 'corrected', said: many }] };
+  const lost = settled ? null : lyeLost(post, whole);
+  if (lost !== null) return { ...whole, doubts: [{ id: 'unplaced', said: lost }] };
   const stand = asTheyStand(post);
   return stand ? { ...whole, assumptions: [...whole.assumptions, { id: 'number', text: stand }] } : whole;
 }

@@ -27,6 +27,7 @@ test.each([
   `${recipe}. Poured at 105F into a 2 L mould, 12 bars. Too strong?`,
   `HP in the crockpot: ${recipe}. Cook until vaseline stage. Lye right?`,
   `my notes. ${recipe}. pot 5 L, room 20 °C, oils 60 °C when melted`,
+  `${recipe}, dissolved and still cooling. Okay to combine?`,
   `What's the superfat here? ${recipe}`,
   `12.20 mashed potato, no zap, cook finished. ${recipe}. How does the lye look with all that counted?`,
   `${recipe} would that zap?`,

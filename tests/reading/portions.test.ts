@@ -85,6 +85,8 @@ describe('one fat so many times', () => {
     expect(potOf(text)).toMatchObject({ grams: { 'coconut-oil': coconut, naoh }, doubts: [] }),
   );
   test.each([
+    'I made ten percent more. Ok?',
+    'I made a fifth more. Ok?',
     'The oils I doubled. Ok?',
     'The two oils I doubled. The lye I weighed once, and that single lot is all that went in. Ok?',
     'I doubled the coconut. Ok?',

@@ -151,7 +151,7 @@ export function portionUnheard(cut: Cut, back: readonly PutRight[]): string | nu
         ? token.quantity.value >= leastShare
           ? 'P'
           : sign
-        : isPortion(token)
+        : isPortion(token) && !(rows[k] && /^\d/.test(token.quantity.text))
           ? 'Q'
           : dim === 'bare'
             ? 'B'

@@ -31,6 +31,11 @@ const more = [
 const now = [
   `\\b(?:put|brought|took|raised|upped|increased|bumped|reduced|cut|lowered|dropped|went) ${the}(?<f>[FX]) ${only}(?:up|down|back)? ?to ${only}(?<n>#)`,
 ];
+/** "… and put it on the shea". */
+const onto = new RegExp(
+  `^ ?,? ?(?:and|then|but) (?:i |we |then |have )*(?:put|added|gave|moved|stuck|piled) (?:it|them|that|those|the same|as much) (?:more )?(?:on|onto|to|into|on top of|in) ${the}(?<g>F)`,
+  'd',
+);
 const patternsOf = (patterns: readonly string[]): readonly RegExp[] => patterns.map((one) => new RegExp(one, 'd'));
 let made: {
   readonly less: readonly RegExp[];
@@ -79,7 +84,18 @@ export function bySoMuch(cut: Cut): { readonly tokens: readonly Token[]; readonl
       };
       out[figure] = asAside(tokens[figure] as Figure, 'a difference');
       const first = story.tokenAt(found.index);
-      const last = story.tokenAt(found.index + found[0].length - 1);
+      let last = story.tokenAt(found.index + found[0].length - 1);
+      const behind = found.index + found[0].length;
+      const moved = sign < 0 ? onto.exec(story.text.slice(behind)) : null;
+      if (moved) {
+        last = story.tokenAt(behind + (moved.indices?.groups?.['g']?.[0] ?? 0));
+        const other = rowOf(tokens, tokens[last], sentence.from);
+        const gets = other ? out[other.figure] : undefined;
+        if (!other || !isPlain(gets)) return none;
+        const sum = gets.quantity.value + weightAt(tokens, figure, other.figure);
+        out[other.figure] = { ...gets, quantity: { ...withValue(gets.quantity, sum), numbers: gets.quantity.numbers } };
+        out[last] = asFiller(tokens[last] as Name);
+      }
       for (let at = first; at <= last; at++) {
         const again = out[at];
         if (isIngredient(again) && thingOf(again) === row.id) out[at] = asFiller(again as Name);

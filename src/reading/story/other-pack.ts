@@ -12,7 +12,7 @@ const old = new RegExp(
   `\\b(?:old|last|previous|former|earlier|other|first|finished|empty) ${pack}\\b|\\b(?:last|previous) (?:year|time|month|week|autumn|spring|summer|winter)s?\\b|\\b(?:old|last|previous|former) (?:supplier|shop|seller|brand)s?\\b|\\b(?:is |was |been )?(?:used up|finished|empty)\\b`,
 );
 /** Its weight is told with it. */
-const taken = /\b(?:of|from) which\b/;
+const taken = /\b(?:of|from) which\b|\band (?:i|we) (?:took|used|weighed)\b/;
 /** Purer than this, and no solution. */
 const least = 0.7;
 

@@ -1,0 +1,36 @@
+/**
+ * Fats of which the lye seems to be asked for, though a weight stands beside its name that may well be it: "I typed 85 g of
+ * lye into my log, but I'd really used 103 g". What set that weight aside took it for something else.
+ */
+import type { RecipeReading } from '../reading.ts';
+
+const alkali = '(?:lye|naoh|koh|caustic(?: soda| potash)?|(?:sodium|potassium) hydroxide|soda flakes)';
+const unit = '(?:k?g|gr|grams?|gms?|oz|ounces?|lbs?|pounds?)';
+const weighed = new RegExp(
+  `\\b(\\d+(?:[.,]\\d+)?) ?(${unit})\\b[^.!?;\\n]{0,20}\\b${alkali}\\b|\\b${alkali}\\b[^.!?;\\n]{0,20}?\\b(\\d+(?:[.,]\\d+)?) ?(${unit})\\b`,
+  'gi',
+);
+/** It is asked for, or told of another pot. */
+const asked = new RegExp(
+  `\\bhow (?:much|many)\\b|\\b(?:what|which|need|needed|work out|calculate|reckon|tell me|give me|figure out)\\b[^.!?\\n]*\\b${alkali}\\b|\\b${alkali}\\b[^.!\\n]{0,30}(?:\\?|\\b(?:please|pls|needed)\\b)|\\b${alkali} (?:for|to)\\b`,
+  'i',
+);
+const gramsOf: Readonly<Record<string, number>> = { k: 1000, g: 1, o: 28.3495, l: 453.592, p: 453.592 };
+/** Alkali to its fats. */
+const [least, most] = [0.09, 0.26];
+
+/** The weight that may be it; null where none is. */
+export function lyeLost(post: string, { fats, after, alkali: taken, doubts, fates }: RecipeReading): string | null {
+  if (taken.length > 0 || doubts.length > 0 || fats.length === 0 || asked.test(post)) return null;
+  const sum = [...fats, ...after].reduce((all, { grams }) => all + grams, 0);
+  const isAside = (figure: string): boolean => {
+    const own = fates.filter(({ text }) => text === figure);
+    return own.length > 0 && own.every(({ fate }) => fate === 'aside');
+  };
+  for (const [, a, ofA = '', b, ofB = ''] of post.matchAll(weighed)) {
+    const [figure, of] = [a ?? b ?? '', (ofA || ofB).toLowerCase()];
+    const share = (Number(figure.replace(',', '.')) * (gramsOf[of.slice(0, 1)] ?? 1)) / sum;
+    if (share > least && share < most && isAside(figure)) return `${figure} ${of}`;
+  }
+  return null;
+}
