@@ -20,6 +20,7 @@ const cues: ReadonlySet<string> = new Set(
 
 export const vessels =
   '(?:bottle|jar|tub|tin|can|canister|jug|bag|sack|packet|pack|box|carton|container|bucket|drum|pot|pan|saucepan|beaker|cup|bowl|dish|glass|mug|pitcher|pail|crock|flask|vessel|jerrycan|block|slab|brick)';
+const aVessel = new RegExp(`\\b${vessels}\\b`);
 const the = '(?:(?:the|my|its|a|an|that|this|same|full|empty|plastic|glass|steel|little|big|whole|opened|new|old) )*';
 
 /** With what a vessel was weighed once, and once more when its content was poured: the words up to the name, around both figures and behind. */
@@ -42,6 +43,7 @@ const twoOfThem =
   /\b(?:(?:the|my|a) (?:second|other|next|new)\b(?! (?:time|weighing|reading|go)\b)|both (?:are|were|went|got|in|of|jars?|tubs?|bottles?)\b)/;
 
 const own = '(?:alone|itself|by itself|on its own|empty|bare|without (?:anything|lid))';
+const alone = /\b(?:alone|itself|own|empty|bare|without|nothing)\b/;
 /** What the vessel weighs: "the jug is", "empty it's", "85 g for the jug". */
 const tare = `(?:\\b${vessels}(?: (?:by|on|its|own|alone|itself|empty|is|was|weighs|weighed|comes|came|to|at|about|says|reads|which|that|bare|shows|showed|in|grams|only|just|later|afterwards|with nothing in it|without(?: the)? @|[:=(,-]))* (?<t>#)|\\b${own}(?: (?:the|my|it|its|is|was|weighs|weighed|comes to|at|that|they|${vessels}|[:=(,-]))* (?<u>#)|(?<w>#) (?:with nothing(?: (?:in|on)(?: it)?)?|empty|alone|by itself|on its own)\\b|(?<v>#) (?:is |are |was |of (?:that|it|which) (?:is|was) |for |being )*(?:just |only )?(?:the |its |my )(?:(?:empty|bare|own) )?${vessels}\\b(?! of)(?! (?:and|with|plus) (?:the )?@))`;
 const reading = '[^@#?.]{0,40}';
@@ -132,6 +134,7 @@ const placeIn = (groups: Groups, names: string): number | null => {
 
 /** "The olive bottle weighed 915 g before and 265 g after". */
 function weighedTwice(tokens: readonly Token[], story: Story, text: string): Found | null {
+  if (!aVessel.test(text)) return null;
   for (const match of text.matchAll(twice)) {
     const { head = '', mid = '', m1 = '', m2 = '' } = match.groups ?? {};
     const groups = match.indices?.groups as Groups;
@@ -146,7 +149,7 @@ function weighedTwice(tokens: readonly Token[], story: Story, text: string): Fou
       weakly.test(begins?.[0].trim() ?? '') && !(/^(?:was|weighed)/.test(begins?.[0] ?? '') && ends?.[0] === 'now');
     if (!onScale.test(words) && (isWeak || weakly.test(ends?.[0] ?? '') || outOf.test(words))) continue;
     if (otherwise.test(`${head}${mid}${m1}`) || twoOfThem.test(`${m1}#${m2}`)) continue;
-    if (!new RegExp(`\\b${vessels}\\b`).test(`${head}${mid}${m1}`)) continue;
+    if (!aVessel.test(`${head}${mid}${m1}`)) continue;
     if (isFall(tokens[a]) && !isNamed(tokens, a) && /\b(?:went|fell|dropped|came|going) (?:down )?from $/.test(mid))
       return { name, more: a, less: a, from: name, to: a + 1 };
     if (b < 0 || first < 0 || last < 0 || isNamed(tokens, b)) continue;
@@ -178,6 +181,7 @@ function taredWays(): readonly RegExp[] {
 
 /** "The jug is 85 g, the display said 226 g with the lye in it". */
 function emptyAndFull(tokens: readonly Token[], story: Story, text: string): Found | null {
+  if (!aVessel.test(text) && !alone.test(text)) return null;
   for (const pattern of taredWays()) {
     const match = pattern.exec(text);
     if (!match || match.index >= story.turn) continue;
