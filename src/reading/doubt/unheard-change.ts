@@ -58,7 +58,7 @@ const out: readonly string[] = [
   `\\b(?:there|found|is|was|stood|sat|find) [^#.?]{0,50}F [^#.?]{0,20}\\b(?:sealed|unopened|(?:in|on|behind|under|beside|next to|by) (?:the|its|my) (?:microwave|kettle|toaster|sink|bread bin|scale|recipe|towel|fridge|counter|worktop|shelf|stairs|table|bench|cupboard|stove|oven|windowsill))\\b`,
   `\\bF [^.?]{0,50}\\b(?:threw|chucked|binned|poured|tipped) (?:it|that|them|the lot)\\b`,
   `\\bdown the (?:drain|sink|loo|toilet) (?:it|they) went\\b`,
-  `[FL] (?:was |is |got )?(?:forgotten|skipped|missing|omitted)\\b`,
+  `(?:F (?:was |is |got )?missing|L (?:was |got )?missing|[FL] (?:was |is |got )?(?:forgotten|skipped|omitted))\\b`,
   `\\b(?:had|have|has|got|was|were|is|theres|obtain|find|get|buy|found|use|used|dont have|didnt have) (?:no|not any|hardly any|barely any) (?:more )?F${end}`,
   `\\b(?:out of|ran out of|run out of|lacked|short of|cant (?:stand|use|have|eat)|allergic to|(?:dont|wont|didnt|never) (?:use|buy|eat|keep|have)|hate|never had|decided against) ${the}F${end}`,
   `L ${vessel}(?:was|is) (?:all |nearly |already )?empty\\b`,

@@ -74,7 +74,7 @@ const notSoEither = new RegExp(
 );
 /** It may be so in this pot, too. */
 const likewise =
-  /\?|\b(?:same (?:as|again|for|here|now|with)|again|still|this (?:time|one|batch|loaf|pot|soap)|now|today|so (?:i|we)|so (?:did|do|does|have|has) (?:i|we|mine|this)|me too|kept (?:that|it)|did it the same|as (?:then|before)|like (?:this|now|that)|instead|since|too(?= [.,;!]|$| $)|as well|also|therefore|(?:i|we|mine) (?:took|take|used?|put|have|had|has|weighed|went|added|made|did)(?= [^?]{0,16}#))\b/;
+  /\?|\b(?:same (?:as|again|for|here|now|with)|again|still|this (?:time|one|batch|loaf|pot|soap)|now|today|so (?:(?:today|now|then|instead|this time|yesterday) )?(?:i|we)|so (?:did|do|does|have|has) (?:i|we|mine|this)|me too|kept (?:that|it)|did it the same|as (?:then|before)|like (?:this|now|that)|instead|since|too(?= [.,;!]|$| $)|as well|also|therefore|(?:i|we|mine) (?:took|take|used?|put|have|had|has|weighed|went|added|made|did)(?= [^?]{0,16}#))\b/;
 const ofOther =
   /\b(?:first|last|previous|earlier|old|older|before(?! (?:i|we|it|they|you|pouring|cutting)\b)|both|hers|his|theirs|her|she|he|they|other)\b/;
 
@@ -288,7 +288,7 @@ export const makeRules = (): readonly Rule[] => [
     tells:
       /\b(?:would|wouldve|might have|could have|couldve|should have|shouldve) (?:really |maybe |also |just |# (?:of )?@ )*(?:be(?:en)? (?:nice|good|better|lovely|great|useful)|help(?:ed)?|ma(?:k|d)e|do(?:ne)?|have (?:put|used|added|taken|been|helped|made)|put|used|added|taken|work(?:ed)?)\b|\b(?:i|we) wish\b|\bif only\b/,
     unless:
-      /\b(?:so (?:i|we)|but (?:i|we) (?:did|put|used|added|went)|(?:i|we) (?:did|put|added|used|went)|went in|instead|is in|are in|already|anyway)\b/,
+      /\b(?:so (?:(?:today|now|then|instead|this time|yesterday) )?(?:i|we)|but (?:i|we) (?:did|put|used|added|went)|(?:i|we) (?:did|put|added|used|went)|went in|instead|is in|are in|already|anyway)\b/,
     holds: isOfMoreFat,
     settles: true,
   },
@@ -298,14 +298,14 @@ export const makeRules = (): readonly Rule[] => [
     tells:
       /^(?=.*\b(?:but|though|sadly|alas|none|stayed|too (?:dear|expensive|costly)|sold out)\b).*\b(?:(?:would|wouldve|might|id|wed|d)(?: really| so)* have (?:loved|liked|wanted|preferred)|(?:i|we) (?:really )?(?:wished for|fancied|longed for|dreamed of))\b/,
     unless:
-      /\?|\b(?:more than|less than|so (?:i|we)|but (?:i|we) (?:did|put|used|added|took|went|only)|(?:i|we) (?:did|put|added|took)|went in|instead|is in|are in|already|anyway|half|some|part)\b/,
+      /\?|\b(?:more than|less than|so (?:(?:today|now|then|instead|this time|yesterday) )?(?:i|we)|but (?:i|we) (?:did|put|used|added|took|went|only)|(?:i|we) (?:did|put|added|took)|went in|instead|is in|are in|already|anyway|half|some|part)\b/,
     holds: weighsMore,
     settles: true,
   },
   {
     reason: 'said by somebody else',
     tells: othersTake,
-    unless: /\?|\b(?:so (?:i|we)|(?:i|we) (?:did|do|too)|me too)\b/,
+    unless: /\?|\b(?:so (?:(?:today|now|then|instead|this time|yesterday) )?(?:i|we)|(?:i|we) (?:did|do|too)|me too)\b/,
     next: /^(?:but |well ,? ?)?(?:not (?:in|for|with) (?:me|my|mine|ours?)\b|(?:i|we) (?:dont|do not|wont|never|refuse)\b|no thanks\b|mine (?:is|has|takes)\b)/,
     holds: weighsMore,
     settles: true,
@@ -314,7 +314,7 @@ export const makeRules = (): readonly Rule[] => [
     reason: 'said by somebody else',
     tells: othersTake,
     unless:
-      /\?|\b(?:so (?:i|we)|(?:i|we) (?:did|do|put|added|used|too|went|took|take|have|had)|mine (?:has|takes|is)|me too|and (?:i|we)|in (?:mine|ours|this)|to (?:mine|ours|this)|instead|again|as (?:always|ever|usual)|(?:he|she|they) (?:(?:had|has|have|just|also) )*(?:put|added|poured|tipped|threw) # (?:of )?(?:the )?@ in(?! (?:hers|theirs|his|her|their)))\b/,
+      /\?|\b(?:so (?:(?:today|now|then|instead|this time|yesterday) )?(?:i|we)|(?:i|we) (?:did|do|put|added|used|too|went|took|take|have|had)|mine (?:has|takes|is)|me too|and (?:i|we)|in (?:mine|ours|this)|to (?:mine|ours|this)|instead|again|as (?:always|ever|usual)|(?:he|she|they) (?:(?:had|has|have|just|also) )*(?:put|added|poured|tipped|threw) # (?:of )?(?:the )?@ in(?! (?:hers|theirs|his|her|their)))\b/,
     next: notSoHere,
     holds: (place) => isOfMoreFat(place) && !isOfWhoseList(place),
     settles: true,
@@ -428,7 +428,7 @@ export const makeRules = (): readonly Rule[] => [
     ),
     ...ofAnother,
     unless:
-      /\?|\b(?:so (?:i|we)|and (?:i|we)|thats what|(?:i|we) (?:did|do|took|used|put|went|made|follow\w*|listened|have|had)|(?:he|she) (?:is|was) right|went in|is in)\b/,
+      /\?|\b(?:so (?:(?:today|now|then|instead|this time|yesterday) )?(?:i|we)|and (?:i|we)|thats what|(?:i|we) (?:did|do|took|used|put|went|made|follow\w*|listened|have|had)|(?:he|she) (?:is|was) right|went in|is in)\b/,
     next: notTaken,
     unlessAsked: /\b(?:he|she|his|her|they|which|who)\b/,
     holds: (place) => isBehindList(place) && saysOtherLye(place),
@@ -488,7 +488,7 @@ export const makeRules = (): readonly Rule[] => [
       `\\b(?:(?:theres|there is|there are|i have|ive|ive got|i still have|still|left in|left over|leftover|remains?|remaining)\\b[^?]*#[^?]*\\b${vessel}|${vessel}[^?#]{0,14}# )(?=.*\\b(?:mini batch|leftovers|for the next|next (?:one|batch|month|time|week)|salad|cooking|frying|another (?:soap|batch|day|time|one)|weekend|later|some day|order more)\\b)`,
     ),
     unless:
-      /\?|\b(?:only|just|so (?:i|we) (?:used|use|took|take|put)|short|instead|poured|put in|added|went in|weighed|was|were|had|(?:into|in) (?:it|this|the (?:pot|soap|mix)))\b/,
+      /\?|\b(?:only|just|so (?:(?:today|now|then|instead|this time|yesterday) )?(?:i|we) (?:used|use|took|take|put)|short|instead|poured|put in|added|went in|weighed|was|were|had|(?:into|in) (?:it|this|the (?:pot|soap|mix)))\b/,
     whole: true,
   },
   {
@@ -504,7 +504,7 @@ export const makeRules = (): readonly Rule[] => [
       `^(?:but |and |now )?(?:a|an|my|the|our|some|one) (?:[a-z]+ ){0,2}${relative}(?: (?:(?:i|we) know|of mine|at work|next door|from [a-z]+|in [a-z]+))* (?:(?:always|usually|just|simply|also) )*(?:leaves|takes|uses|does|makes|swaps|replaces|puts|adds|drops|skips|prefers|works|has|thinks|did|made)\\b`,
     ),
     unless:
-      /\?|\b(?:same as|like (?:me|mine|us)|(?:in|to|into|from) (?:my|our|the|this) (?:pot|soap|jug|mix|bowl|batch|lye|oils)|before (?:i|we)|so (?:i|we)|me too|(?:i|we) (?:too|also|did the same)|(?:her|his|their) recipe)\b/,
+      /\?|\b(?:same as|like (?:me|mine|us)|(?:in|to|into|from) (?:my|our|the|this) (?:pot|soap|jug|mix|bowl|batch|lye|oils)|before (?:i|we)|so (?:(?:today|now|then|instead|this time|yesterday) )?(?:i|we)|me too|(?:i|we) (?:too|also|did the same)|(?:her|his|their) recipe)\b/,
     next: /^(?:but |so |and |well , |as for me , )*(?:(?:mine|ours) (?:stays|stayed|is|was|has been)(?: (?:exactly|just))* (?:as|like) (?:written|it (?:is|stands)|listed|above|the list|in the list)|(?:i|we) (?:(?:have|always|just|myself) )*(?:kept|keep|stuck|stick|stayed|stay|went|go|left|held) (?:it )?(?:to|with|by|as) (?:(?:the|my|what|is|it|was) )*(?:list|recipe|above|written|listed|plan|one above)|(?:i|we) (?:didnt|did not|dont|do not|never do|never did|wouldnt|havent)(?= [.,;!]|$| $))/,
     settles: true,
   },

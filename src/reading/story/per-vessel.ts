@@ -18,7 +18,7 @@ const number = '(?:[#…]|two|three|four|five|six|seven|eight|nine|ten|twelve)';
 const kind = '(?:[a-z-]+ ){0,2}?';
 /** "Each one takes", "in each", "per tin", "one bar =". */
 const distributes = [
-  `\\b(?:each|every) (?:one |single |of (?:them|these|those|(?:the|my|our) ${kind}${vessels}) )?(?:${kind}(?<a>${vessel}) )?(?:takes?|makes?|made|weighs?(?= (?:#|out))|gets?|got|holds?|needs?|has|had|wants?|contains?|is|was|=|:|#|@)(?= )`,
+  `\\b(?:each|every) (?:one |single |of (?:them|these|those|(?:the|my|our) ${kind}${vessels}) )?(?:${kind}(?<a>${vessel}) )?(?:takes?|makes?|made|weigh(?:s|ed)(?= (?:#|out))|gets?|got|holds?|needs?|has|had|wants?|contains?|is|was|=|:|#|@)(?= )`,
   `\\b(?:in|for|into|to) (?:each|every)(?: (?:one|single))?(?: (?:of (?:them|these|those)|${kind}(?<b>${vessel})\\b))?`,
   `\\bper (?:${kind}(?<c>${vessel})\\b|piece\\b)`,
   '# (?:of )?(?:the )?@ ?,? (?:each|apiece)\\b',
@@ -27,6 +27,10 @@ const distributes = [
 /** Said of all of them. */
 const together = new RegExp(
   `\\b(?:for|of|in|to|into|fills?|filling|both) (?:the )?(?:both|whole ${number}|all ?(?:(?:of )?(?:them|these|those)|the ${number}|${number}|the ${vessels}|${vessels}|together)?|(?:the )?(?:whole|entire) (?:pot|lot|batch|mix|kettle|pan|thing)|(?:the )${number}|${number} (?:of (?:them|these|those)|together|${vessels}))(?= |$)|\\b(?:together|altogether|in (?:all|total)|(?:in|into) (?:just )?(?:one|a single) (?:big |large |single )?(?:pot|go|batch|pan|kettle)|one lot of @)`,
+);
+/** "All six lots poured together into one big pot". */
+const pooled = new RegExp(
+  `\\ball (?:of )?(?:the |my )?(?:(?:${number}|them|these|those)(?: ${kind}${vessels})?|${kind}${vessels})(?= )[^.?]{0,40}\\b(?:together|(?:in(?:to)?|in) (?:just )?(?:one|a single|the same) (?:big |large |single )?(?:pot|pan|kettle|bowl|bucket|crock))\\b`,
 );
 /** Said of one of them. */
 const single =
@@ -117,7 +121,9 @@ export function perVessel(cut: Cut): {
   if (!one || sentences.some(({ text }) => open.test(text) || shared.test(text))) return none;
   const asks = sentences.filter(({ text }) => text.includes('?'));
   const isAskedOfAll = asks.some(({ text }) => together.test(text) && !single.test(text));
-  if (sentences.some(({ text }) => ofPeople.test(text)) && !(isAskedOfAll && lyeOf(cut) === null)) return none;
+  const isPooled = sentences.some(({ text }) => pooled.test(text));
+  if (sentences.some(({ text }) => ofPeople.test(text)) && !isPooled && !(isAskedOfAll && lyeOf(cut) === null))
+    return none;
   const many = countsIn(cut, sentences, one.noun);
   const rows = rowsBefore(tokens, tokens.length);
   const fats = rows.filter(({ at }) => isFat(tokens[at]));
@@ -126,7 +132,10 @@ export function perVessel(cut: Cut): {
   if (many.size === 0 || fats.some((row) => !inOne.includes(row))) return none;
   const said = sentences.filter(({ text }) => together.test(text));
   const lye = lyeOf(cut);
-  const own = inOne.filter(({ id, figure }) => figure < (lye?.figure ?? tokens.length) && id !== 'alkali');
+  const isWhole = isPooled && lye !== null && lye.figure >= one.from && lye.figure < one.to;
+  const own = isWhole
+    ? inOne
+    : inOne.filter(({ id, figure }) => figure < (lye?.figure ?? tokens.length) && id !== 'alkali');
   const last = own.at(-1);
   if (!last) return none;
   const place = sentences.find(({ from, to }) => lye !== null && lye.figure >= from && lye.figure < to);
@@ -135,7 +144,8 @@ export function perVessel(cut: Cut): {
   const unsure = sentences.find(({ text }) => whether.test(text));
   if (lye && unsure)
     return { ...none, unheard: rawText(prims, tokens[unsure.from]?.from ?? 0, tokens[unsure.to - 1]?.to ?? 1).trim() };
-  if (place && !isOfAll && (place.from < one.to || single.test(place.text))) return { ...none, tokens: plain };
+  if (!isWhole && place && !isOfAll && (place.from < one.to || single.test(place.text)))
+    return { ...none, tokens: plain };
   if (!place && (said.length === 0 || asks.some(({ text }) => single.test(text) && !together.test(text)))) return none;
   const [factor = 0, ...others] = many;
   const weigh = (rows: typeof own): number =>
@@ -143,7 +153,7 @@ export function perVessel(cut: Cut): {
   const share = lye ? weightOf(tokens[lye.figure]) / weigh(own) : 0;
   const asked = (sentence: Sentence | undefined): string =>
     rawText(prims, tokens[sentence?.from ?? 0]?.from ?? 0, tokens[(sentence?.to ?? 1) - 1]?.to ?? 1).trim();
-  if (lye && !isOfAll) {
+  if (lye && !isOfAll && !isWhole) {
     if (fits(share) && said.length === 0) return none;
     if (!(said.length > 0 && fits(share / factor) && !fits(share))) return { ...none, unheard: asked(place) };
   }

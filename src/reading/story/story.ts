@@ -3,7 +3,7 @@ import type { Sentence } from '../text/sentences.ts';
 import { isFat, isIngredient, isMark, spoken } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
-import { rowOf, rowsAmong, rowsBefore } from './tale.ts';
+import { isSum, rowsAmong, rowsBefore, rowsOf, weightAt } from './tale.ts';
 
 export interface Story {
   readonly text: string;
@@ -18,8 +18,15 @@ export interface Story {
 
 /** The one row of a fat, wherever its list stands; null where none or several are. */
 export function onlyRow(tokens: readonly Token[], name: Token | undefined): Weighed | null {
-  return rowOf(tokens, name, tokens.length);
+  const [row, ...others] = rowsOf(tokens, name, tokens.length);
+  return row && areAlike(tokens, [row, ...others]) ? row : null;
 }
+
+/** They are one row, or say the same weight again. */
+const areAlike = (tokens: readonly Token[], rows: readonly Weighed[]): boolean =>
+  rows.every(({ figure }) =>
+    rows.every((other) => isSum(weightAt(tokens, figure, figure), weightAt(tokens, other.figure, figure))),
+  );
 
 /** A weight right beside a name is of its row, "shea (75 g)" and "75 g of shea", too; "lard got its 180 g" is none. */
 function isRow(tokens: readonly Token[], k: number, { at, figure }: Weighed): boolean {
@@ -35,7 +42,7 @@ function letterOf(tokens: readonly Token[], k: number, all: () => readonly Weigh
   if (kind === 'alkali' || kind === 'stock') return 'L';
   if (!isFat(token) && kind !== 'unheld') return 'X';
   const rows = rowsAmong(all(), tokens, token).filter((row) => isRow(tokens, k, row));
-  return rows.length === 1 ? 'F' : rows.length === 0 ? 'N' : 'X';
+  return rows.length === 0 ? 'N' : areAlike(tokens, rows) ? 'F' : 'X';
 }
 
 /** So many sentences from the one at `k` on, one text in which names and figures are placeholders. */

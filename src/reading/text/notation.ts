@@ -68,6 +68,17 @@ const rules: readonly Rule[] = [
     'a constant of the substance',
     'giu',
   ),
+  // "lye solution, 50 % NaOH by weight: 284 g"
+  rule(
+    'by ',
+    '(\\d ?%[ \\t]+(?:of[ \\t]+)?(?:NaOH|KOH|lye|caustic(?: soda)?|(?:sodium|potassium) hydroxide)),?[ \\t]+by (?:weight|mass)\\b',
+    '$1',
+    '',
+    'gi',
+  ),
+  // "lard is out of the question, so the same kilo in palm"
+  rule('question', '\\b(is|are|was|were) out of the question\\b', '$1 out'),
+  rule('the same ', '\\bthe same (?:half )?(?:kilo|kg|pound)s? (?:in|of)\\b', 'the same weight of'),
   // "olive oil pure and simple" is of no other kind
   rule('pure and', ' ?\\bpure and simple\\b', ''),
   // "a cup-sized trial" measures nothing
