@@ -20,6 +20,8 @@ const exchanging = wordsOf(
   'swap swapped swapping switch switched switching exchange exchanged exchanging trade trading',
 );
 const changing = wordsOf('sub subbed substitute substituted substituting replace replaced use using take taking');
+const done = wordsOf('took used put poured weighed went');
+const perhaps = wordsOf('? can could may might would should shall if whether');
 const lacking = wordsOf('no none out ran run dont havent cant couldnt without lack missing only');
 const leaving = wordsOf('leave skip omit without drop remove');
 const parting = wordsOf('half part some third quarter partly more less most bit little');
@@ -81,7 +83,9 @@ export function swapAsked(source: Source, fats: readonly ReadAmount[]): SwapAske
     const span = isApart ? spanOf(source, apartOf(source, around, item.from)) : whole;
     // what only its sentence asks has both names, and a word that one comes for the other
     if (isApart && (span.names.length !== 2 || !/^(?:in|on|for|of)$/.test(lastWord(source, span)))) continue;
-    if (!hasAny(whole, asks) || hasAny(span, parting)) continue;
+    // "she says lard is out now, so I took palm instead"
+    const isDone = hasAny(whole, done) && !hasAny(whole, perhaps);
+    if (!hasAny(whole, asks) || isDone || hasAny(span, parting)) continue;
     const found = swapIn(source, span, item, new Set(fats.map(({ id }) => id)));
     if (found) return found;
   }
