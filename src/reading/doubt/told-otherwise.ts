@@ -106,6 +106,14 @@ const made = (): readonly Tale[] => [
     unless:
       /\b(?:doubled|tripled|trebled|quadrupled|halved)\b(?!.*\b(?:but|except|not|only)\b[^#]*# (?:of )?(?:the )?[LW]\b).*#|\b(?:checked|next|if|would|could|should|last|spring|summer|autumn|winter|christmas|never|usually)\b|\?/,
   },
+  // "I doubled the lot, but was short on castor, so just 40 g", where no rule heard it
+  {
+    tells: new RegExp(
+      `\\b(?:i|we) ${really}${times} ${all}[^.?#]*\\b(?:but|except|only|just|short|save|bar)\\b[^.?#]*(?:# (?:of )?(?:the )?F|\\bF\\b[^.?#]*#)[^#]*$`,
+    ),
+    always: true,
+    unless: /\b(?:next|if|would|could|should|last|spring|summer|autumn|winter|christmas|never|usually)\b|\?/,
+  },
   {
     tells:
       /\b(?:made|did|make|making|making|need|want) (?:it|this|that|them|everything|mine) (?:just |about |exactly )*(?:#|…|twice|double|half again|(?:one|two) and a half times|three times) (?:times )?(?:as (?:big|much|large)|bigger|the size)\b|\b(?:each|every|all) (?:single )?(?:one|thing|amount|oil|fat|weight|figure) (?:was |is |taken |got )*(?:times (?:two|three|#|…)|twice|doubled|x (?:#|…))/,
