@@ -9,6 +9,7 @@ const pot = (said: string, list = card): readonly (number | undefined)[] => {
 };
 
 test.each([
+  ['I doubled everything but not the coconut.', [2000, 400, 400, 452, 960]],
   ['I doubled everything except the coconut. Lye doubled too. Ok?', [2000, 400, 400, 452, 960]],
   ['I doubled all of it but the coconut. That stayed at 400 g. Ok?', [2000, 400, 400, 452, 960]],
   ['I tripled it all but the sunflower stayed at 200 g because I had no more. Ok?', [3000, 1200, 200, 678, 1440]],
@@ -27,6 +28,7 @@ test.each([
   'I made half of everything except the sunflower. Ok?',
   'I doubled everything except the coconut. Of that I took 500 g.',
   'I halved everything except the coconut and the lye. Ok?',
+  'I doubled it all, except the coconut, which I left at 300 g. Ok?',
 ])('is asked about: %s', (said) => expect(pot(said)).toEqual([]));
 
 test.each(['I halved everything except the clay. Ok?', 'I halved everything but the smell is strong. Ok?'])(

@@ -64,7 +64,9 @@ function firstApart(rest: string, before: string, isDeed: boolean, fatOf: FatOf)
     const found = pattern.exec(rest);
     const id = idOf(found);
     const grams = found && weightOf(found);
-    if (found && id !== null && grams) return { id, grams, said: found[0] };
+    // "which I left at 200 g", of 150 g: nobody knows
+    const isLeft = found && /\b(?:left|kept|stay(?:ed|s))\b/i.test(found[0]);
+    if (found && id !== null && grams && (!isLeft || isKnown(found[0], before))) return { id, grams, said: found[0] };
   }
   for (const pattern of isDeed ? [...kept, once] : kept) {
     const found = pattern.exec(rest);
