@@ -333,6 +333,7 @@ const made = (): readonly Tale[] => [
     tells:
       /\b(?:read|reads|showed|shows|said|says|weighed) [#…] with (?:both|everything|all of it|it all|the lot|all) in\b/,
     always: true,
+    heard: /, which is .* less the .* of water\.$/,
   },
   // "25 g of it had stayed behind"
   {
@@ -355,6 +356,7 @@ const made = (): readonly Tale[] => [
       /\b(?:there (?:was|were|is)|theres|read|showed) (?:already |now |about )*# (?:of (?:it|that) )?in (?:the|my) (?:pot|pan|bowl|kettle)\b/,
     anew: true,
     always: true,
+    heard: /that so much is in the pot\.$/,
   },
   // "one of those is wrong, should say 350": nobody knows which
   {

@@ -38,10 +38,13 @@ import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { stoppedShort } from './stopped-short.ts';
 import { summedUp } from './summed-up.ts';
+import { tooMuchIn } from './too-much-in.ts';
 import { twoPots } from './two-pots.ts';
 import { waterHeld } from './water-held.ts';
 import { weighedAgain } from './weighed-again.ts';
 import { wentInLess } from './went-in.ts';
+import { wholeTold } from './whole-told.ts';
+import { withBoth } from './with-both.ts';
 import { withVessel } from './with-vessel.ts';
 
 /** A post of more tokens is no story around one list; each name of a story is looked up among all its rows. */
@@ -65,7 +68,10 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const goes = inGoes(cutOf(named.tokens));
   const over = putBack(cutOf(goes.tokens));
   const topped = madeUpTo(cutOf(over.tokens));
-  const liquid = liquidParted(cutOf(topped.tokens));
+  const sum = withBoth(cutOf(topped.tokens));
+  const much = tooMuchIn(cutOf(sum.tokens));
+  const whole = wholeTold(cutOf(much.tokens));
+  const liquid = liquidParted(cutOf(whole.tokens));
   const poured = solutionPoured(cutOf(liquid.tokens));
   const bowl = bowlReadings(cutOf(poured.tokens));
   const settled = confirmed(cutOf(bowl.tokens));
@@ -104,6 +110,9 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       goes,
       over,
       topped,
+      sum,
+      much,
+      whole,
       liquid,
       poured,
       bowl,
@@ -139,6 +148,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     unheard:
       named.unheard ??
       over.unheard ??
+      sum.unheard ??
       poured.unheard ??
       bowl.unheard ??
       settled.unheard ??
