@@ -310,6 +310,7 @@ const made = (): readonly Tale[] => [
     tells:
       /\bby (?:his|her|my|that|the|this|their) (?:rule|formula|reckoning|method)\b[^.?#]{0,20}\b(?:i|we) (?:weighed|took|put|used|need|measured) (?:out )?[#…](?! (?:of )?(?:the )?[LF])/,
     always: true,
+    heard: /which that rule makes of the fats\.$/,
   },
   // "last time I took 137 g but that was with palm": of another batch, and the palm is in none of it
   {

@@ -9,6 +9,7 @@ import { bowlReadings } from './bowl-readings.ts';
 import { brokenOff } from './broken-off.ts';
 import { byDifference } from './by-difference.ts';
 import { byRule } from './by-rule.ts';
+import { byTheirRule } from './by-their-rule.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
@@ -69,7 +70,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const over = putBack(cutOf(goes.tokens));
   const topped = madeUpTo(cutOf(over.tokens));
   const sum = withBoth(cutOf(topped.tokens));
-  const much = tooMuchIn(cutOf(sum.tokens));
+  const thumb = byTheirRule(cutOf(sum.tokens));
+  const much = tooMuchIn(cutOf(thumb.tokens));
   const whole = wholeTold(cutOf(much.tokens));
   const liquid = liquidParted(cutOf(whole.tokens));
   const poured = solutionPoured(cutOf(liquid.tokens));
@@ -111,6 +113,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       over,
       topped,
       sum,
+      thumb,
       much,
       whole,
       liquid,
