@@ -14,7 +14,9 @@ import { hush, isPlain, isSum, rowOf, rowsOf, type Tale, type Told, toldIn, weig
 
 /** Words of which one stands in each note that does so. */
 const cues: ReadonlySet<string> = new Set(
-  'same also likewise too instead place replaced swapped without gram weight like not no turned turns right correct listed'.split(' '),
+  'same also likewise too instead place replaced swapped without gram weight like not no turned turns right correct listed'.split(
+    ' ',
+  ),
 );
 
 const the = '(?:(?:of|the|some|my|any|fresh|plain|more|pure|good) )*';
@@ -111,7 +113,10 @@ const patterns: readonly (readonly [Rule, string])[] = [
     `(?<f>@) ${was} ${surely}(?<g>@) (?:[-,;:–(] [^#@?.!]{0,50})?(?:[-.,;:!–)] )*(?:(?:but|and|all|at|in|of|the|its|exactly|though|just) )*(?:${theSame}|${isRight})(?! (?:as|than|of(?! course))\\b)`,
   ],
   // "avocado 80 g <- crossed out, it had gone rancid. Took sweet almond instead, same weight"
-  [cameAsMuch, `(?<f>@) (?:# )?(?<how>[^#@?]{2,80}?)[-,.;:–] ${so}${took}${the}(?<g>@) ${itsPlace} (?:[-,;:.(] )*(?:(?:and|at|of|in|exactly|but|the) )*(?:${theSame}|${isRight})(?! (?:as|than|of(?! course))\\b)`],
+  [
+    cameAsMuch,
+    `(?<f>@) (?:# )?(?<how>[^#@?]{2,80}?)[-,.;:–] ${so}${took}${the}(?<g>@) ${itsPlace} (?:[-,;:.(] )*(?:(?:and|at|of|in|exactly|but|the) )*(?:${theSame}|${isRight})(?! (?:as|than|of(?! course))\\b)`,
+  ],
   [cameAsMuch, `(?<f>@) (?:# )?(?<how>[^#@?]{2,80}?)[-,.;:–] ${so}${took}${theSame} of ${the}(?<g>@) ${itsPlace}`],
   [cameForIt, `${gone}${so}${took}${other} (?:used )?${itsPlace}`],
   [cameForIt, `${gone}${itsPlace} (?:, )?${so}${took}${other}`],

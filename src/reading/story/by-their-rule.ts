@@ -32,7 +32,8 @@ export function byTheirRule(cut: Cut): { readonly tokens: readonly Token[]; read
     return isIngredient(token) && token.meaning.kind === 'alkali';
   };
   for (const sentence of sentences) {
-    const place = patterns.map((pattern) => pattern.exec(sentence.text)).find((match) => match !== null)?.indices?.groups?.['n'];
+    const place = patterns.map((pattern) => pattern.exec(sentence.text)).find((match) => match !== null)?.indices
+      ?.groups?.['n'];
     if (!place) continue;
     const figure = sentence.tokenAt(place[0]);
     for (const before of sentences) {

@@ -127,7 +127,9 @@ function movesIn(sentence: Sentence, next: string): readonly Move[] {
     const found = patterns.find(([, pattern]) => pattern.test(around));
     const said = found?.[1].exec(around);
     if (!found || !said || goesIn.test(text.slice(place))) continue;
-    if (/\b(?:stayed|remained|left)\b/.test(said[0]) && cameAfter.test(text.slice(from + said.index + said[0].length - 1) + next)) continue;
+    const isLeft = /\b(?:stayed|remained|left)\b/.test(said[0]);
+    if (isLeft && /\b(?:about|around|roughly|some|maybe|nearly|almost|perhaps) $/.test(text.slice(0, place))) continue;
+    if (isLeft && cameAfter.test(text.slice(from + said.index + said[0].length - 1) + next)) continue;
     const sure = surely.test(said[0]);
     const to = sentence.tokenAt(from + said.index + said[0].length - 1) + 1;
     if (sure || putIn.test(text)) moves.push({ figure: sentence.tokenAt(place), way: found[0], sure, to });

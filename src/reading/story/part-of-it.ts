@@ -211,7 +211,14 @@ export function partOfIt(
     );
     const from = tokens[first.at]?.from ?? 0;
     const isRough = isOfLye && roughly.test(spoken(tokens[first.at - 1]));
-    if (rows.length === 0 || shares.size > 1 || first.way === 'lost' || isOther || isRough || (first.way === 'each' && !isOfLye)) {
+    if (
+      rows.length === 0 ||
+      shares.size > 1 ||
+      first.way === 'lost' ||
+      isOther ||
+      isRough ||
+      (first.way === 'each' && !isOfLye)
+    ) {
       unheard ??= rawText(cut.prims, from, tokens[first.to - 1]?.to ?? from + 1);
       return;
     }

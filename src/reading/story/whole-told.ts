@@ -53,7 +53,10 @@ export function wholeTold(cut: Cut): { readonly tokens: readonly Token[]; readon
 type Heard = { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] };
 
 /** The tokens at the groups of a match that begins in the first of the sentences. */
-function groupsOf(story: Story, pattern: RegExp): { readonly at: (group: string) => number; readonly to: number } | null {
+function groupsOf(
+  story: Story,
+  pattern: RegExp,
+): { readonly at: (group: string) => number; readonly to: number } | null {
   const match = pattern.exec(story.text);
   const to = match ? match.index + match[0].length : 0;
   const end = match ? story.endAt(to - 1) : 0;
@@ -92,7 +95,10 @@ function keptOf(tokens: readonly Token[], story: Story): Heard | null {
   );
   const place = b - 1;
   const isLate = tokens.slice(b, found.to).some((token) => isRole(token, 'after'));
-  const near = tokens.slice(Math.max(0, b - 4), b + 2).map(spoken).join(' ');
+  const near = tokens
+    .slice(Math.max(0, b - 4), b + 2)
+    .map(spoken)
+    .join(' ');
   if (!row || row.figure > a || !isLate || !late.test(near)) return null;
   const name = tokens[row.at] as Name;
   const out = [...tokens];
@@ -125,5 +131,4 @@ function milkIn(tokens: readonly Token[], story: Story): Heard | null {
   return { tokens: out, told: [{ text, gone: [], from: story.from, to: found.to, settles: true }] };
 }
 
-const isKind = (token: Token | undefined, kind: string): boolean =>
-  isIngredient(token) && token.meaning.kind === kind;
+const isKind = (token: Token | undefined, kind: string): boolean => isIngredient(token) && token.meaning.kind === kind;

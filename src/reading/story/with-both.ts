@@ -6,7 +6,7 @@
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
-import { isIngredient } from '../words/token-is.ts';
+import { endsDotted, isIngredient } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { joinedAt } from './story.ts';
 import { isPlain, rowsBefore, weightAt } from './tale.ts';
@@ -15,7 +15,7 @@ const shown =
   '(?:read|reads|showed|shows|said|says|weighed|weighs|came to|comes to|came out at|stood at|was at|made|until|till|up to)';
 const makeTold = (): RegExp =>
   new RegExp(
-    `(?<w>#) (?:of )?(?:the |cold |distilled |plain )*(?<x>@)[^#?@]{0,60}(?<l>@)[^#?@]{0,70}?\\b${shown} (?:(?:it|the|scale|display|said|showed|read|was|at|just|only|then) )*(?<t>#)(?! (?:of )?@)[^#@?.]{0,24}`,
+    `(?<w>#) (?:of )?(?:the |cold |distilled |plain )*(?<x>@)[^#?@]{0,60}(?<l>@)[^#?@]{0,70}?\\b${shown} (?:(?:it|the|scale|display|said|showed|read|was|at|just|only|then) )*(?<t>#)[^#@?.]{0,24}`,
     'd',
   );
 let pattern: RegExp | null = null;
@@ -54,6 +54,7 @@ export function withBoth(cut: Cut): {
     const [water, all] = [weightAt(tokens, w, w), weightAt(tokens, t, w)];
     const lye = all - water;
     if (!isKind(x, 'water') || !isKind(l, 'alkali') || isWeighed) continue;
+    if (!endsDotted(tokens[t]) && isIngredient(tokens[t + 1])) continue;
     if (!(lye > least * water && lye < most * water)) continue;
     const around = `${sentences[k - 1]?.text ?? ''} ${story.text.slice(0, story.endAt(found.index + found[0].length - 1))}`;
     if (!zeroed.test(around) || unsure.test(around))
