@@ -47,7 +47,7 @@ export const isPlain = (token: Token | undefined): token is Figure =>
 
 /** "Three quarters" of something. */
 const isFraction = ({ quantity }: Figure): boolean =>
-  quantity.dim === 'bare' && quantity.inWords === true && quantity.value < 1;
+  quantity.dim === 'bare' && quantity.inWords === true && quantity.value > 0 && quantity.value < 1;
 
 /** One thing by two names; an alkali whose kind is not said may be either. */
 function isSameThing(a: Name, b: Name): boolean {
