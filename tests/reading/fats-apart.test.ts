@@ -28,6 +28,9 @@ test.each([
   'I made half of everything except the sunflower. Ok?',
   'I doubled everything except the coconut. Of that I took 500 g.',
   'I halved everything except the coconut and the lye. Ok?',
+  'I doubled everything, but only the lard and the coconut. Ok?',
+  'I made half of it, without the sunflower. Ok?',
+  "I made a quarter of my sister's batch. Ok?",
   'I doubled it all, except the coconut, which I left at 300 g. Ok?',
 ])('is asked about: %s', (said) => expect(pot(said)).toEqual([]));
 

@@ -38,6 +38,7 @@ test.each([
   'The coconut slid out and there was 340 g of it in the pot, so I spooned it back.',
   'By the time I looked there was 340 g in the pot.',
   'The coconut was babassu. Same weight as last time.',
+  'I thought the coconut was babassu, same weight, but it was coconut after all.',
   'Of the coconut I used only half, the other half I swapped for more olive.',
 ])('is asked about: %s', (told) => expect(potOf(list + told).doubts).not.toEqual([]));
 
@@ -70,6 +71,10 @@ test.each<readonly [string, Readonly<Record<string, number>>]>([
   [
     'Plan was 450 g olive, 250 g coconut, 100 g shea with 111 g lye. Really weighed: 462 g olive, 250 g coconut, 95 g shea, 114 g lye. Water 240 g.',
     { 'olive-oil-virgin': 462, 'shea-butter': 95, naoh: 114, water: 240 },
+  ],
+  [
+    '1200 g of oils: 45% olive, 25% coconut, 20% palm, 10% castor. (It was 40 olive and 15 castor in what I posted last week, scrap that.) 168 g lye, 396 g water.',
+    { 'olive-oil-virgin': 540, 'castor-oil': 120, naoh: 168 },
   ],
   [
     'Olive 420 g\nCoconut 180 g\nAvocado 80 g <- crossed out, it had gone rancid. Took sweet almond instead, same weight\nNaOH 95 g\nWater 200 g',

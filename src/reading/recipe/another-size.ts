@@ -249,7 +249,8 @@ const ofMould =
   /\((?:\w+ ){0,2}(?:holds?|takes?|fits?|for)\b[^()\n]*\)|\b\d+(?:[.,]\d+)? ?(?:k?g|lb|oz|l|litres?) (?:\w+ )?(?:mou?lds?|tins?|trays?)\b|\bbars?\b[^.\n\d]{0,12}\d+(?:[.,]\d+)? ?(?:g|oz)\b/gi;
 
 /** "A quarter of hers", of a list that was said to be theirs. */
-const ofTheirs = /\b(?:hers|theirs|of his|(?:her|his|their) (?:[a-z]+ )?(?:batch|lot|pot|loaf))$/i;
+const ofTheirs =
+  /(?:\b(?:hers|theirs|of his|(?:her|his|their) (?:[a-z]+ )?(?:batch|lot|pot|loaf))|['’]s (?:[a-z]+ )?(?:batch|lot|amounts?|recipe|pot|loaf))$/i;
 const theirs = new RegExp(
   `\\b(?:${relations.replaceAll(' ', '|')})s?\\b|\\b(?:she|he|they|hers?|his|theirs?)\\b|[a-z]['’]s\\b`,
   'i',
@@ -350,7 +351,8 @@ function madeInPart(post: string, fatOf: FatOf): Sized | null {
     return null;
   if (did && doubted.test(since + behind.split(/[.!?\n](?!\d)/, 2).join(' '))) return null;
   // whose list it is must have been said
-  if (did && ofTheirs.test(said[0]) && !theirs.test(before)) return null;
+  if (did && ofTheirs.test(said[0]) && !theirs.test(before))
+    return { text: post, factor: null, said: [], unsure: said[0].trim() };
   const size = (said.groups?.['part'] ?? '').toLowerCase();
   if (
     !did &&
@@ -370,9 +372,11 @@ function madeInPart(post: string, fatOf: FatOf): Sized | null {
   if (factor === undefined) return null;
   if (isToldBehind) return { text: post, factor: null, said: [], unsure: said[0].trim() };
   // what else the sentence says is still read
-  const words = /\d/.test(sentence.replace(said[0].trim(), '')) ? said[0] : sentence;
+  const others = sentence.replace(said[0].trim(), '');
+  const words = /\d/.test(others) || changes.test(others) ? said[0] : sentence;
   const kept = did ? keptIn(behind) : { kinds: [], words: [] };
-  if (!kept) return { text: post, factor: null, said: [], unsure: said[0].trim() };
+  const some = fatOf(/\b(?:without|only) (?:the |any |my )?([a-z]+)/i.exec(others)?.[1] ?? '') !== null;
+  if (!kept || some) return { text: post, factor: null, said: [], unsure: said[0].trim() };
   if (kept.kinds.length > 0) {
     const all = [sentence, ...kept.words];
     const text = all.reduce((rest, one) => rest.replace(one.trim(), ' '), post);
@@ -426,6 +430,10 @@ function keptIn(behind: string): { readonly kinds: readonly Kept[]; readonly wor
   return { kinds: [...kinds], words };
 }
 const keptWithin = 2;
+
+/** Another fat, or one that was not there: "but with sunflower instead of the olive". */
+const changes =
+  /\b(?:instead|in place of|in its place|swapp\w+|replac\w+|substitut\w+|subbed|none|left out|skipped|without|but (?:with|no|only|not)|only the)\b/i;
 
 /** A weight of what goes into the pot. */
 const named = new RegExp(

@@ -69,6 +69,12 @@ const itWas: Rule = (tokens, row, told) =>
 /** As much of it, without a figure. */
 const asMuch: Rule = (_, row, told) => ({ row, comes: { name: told('g'), figure: row.figure } });
 
+/** The same, where nobody only thought so. */
+const asMuchAfterAll: Rule = (tokens, row, told, how) =>
+  /\b(?:thought|believed|assumed|feared|wondered|after all|first|might|may)\b/.test(how)
+    ? null
+    : asMuch(tokens, row, told, how);
+
 /** Of a fat that is gone as a whole, any weight of another may come. */
 const cameForIt: Rule = (tokens, row, told, how) => {
   if (!spoilt.test(how) || partly.test(how)) return null;
@@ -104,12 +110,12 @@ const patterns: readonly (readonly [Rule, string])[] = [
     `\\b(?:no|not any) (?<f>@) in (?:it|this|there|mine|the)\\b[^#@?]{0,70}?\\b${took}${theSame} (?:of )?${the}(?<g>@)(?= (?:$|[-,.;:!)…]|instead|in its|for it|and|but|went|this time))`,
   ],
   [
-    asMuch,
+    asMuchAfterAll,
     `(?<f>@) ${was} ${surely}(?<g>@) (?:(?:in|this|batch|one|loaf|pot|time|the|here|[,(;]) )*(?:(?:gram|weight|ounce|like) for (?:gram|weight|ounce|like)|${theSame})\\b`,
   ],
   // "the jar of coconut was palm kernel oil, the label had slipped off. Same weight of course"
   [
-    asMuch,
+    asMuchAfterAll,
     `(?<f>@) ${was} ${surely}(?<g>@) (?:[-,;:–(] [^#@?.!]{0,50})?(?:[-.,;:!–)] )*(?:(?:but|and|all|at|in|of|the|its|exactly|though|just) )*(?:${theSame}|${isRight})(?! (?:as|than|of(?! course))\\b)`,
   ],
   // "avocado 80 g <- crossed out, it had gone rancid. Took sweet almond instead, same weight"
