@@ -112,6 +112,8 @@ interface Move {
   readonly way: Way;
   /** It moved, whatever it is of; and the last token that says so. */
   readonly sure: boolean;
+  /** What stayed in a jug may be of the solution, where it is called lye. */
+  readonly isDry: boolean;
   readonly to: number;
 }
 
@@ -127,12 +129,15 @@ function movesIn(sentence: Sentence, next: string): readonly Move[] {
     const found = patterns.find(([, pattern]) => pattern.test(around));
     const said = found?.[1].exec(around);
     if (!found || !said || goesIn.test(text.slice(place))) continue;
-    const isLeft = /\b(?:stayed|remained|left)\b/.test(said[0]);
+    const isLeft =
+      /\b(?:stayed|remained|left)\b/.test(said[0]) && !/\b(?:stuck|sticking|clinging|clung)\b/.test(said[0]);
+    const behind = text.slice(from + said.index + said[0].length - 1) + next;
     if (isLeft && /\b(?:about|around|roughly|some|maybe|nearly|almost|perhaps) $/.test(text.slice(0, place))) continue;
-    if (isLeft && cameAfter.test(text.slice(from + said.index + said[0].length - 1) + next)) continue;
+    if (isLeft && cameAfter.test(behind.replace(/\bnever [^.#]{0,20}\bin(?:to)?\b/g, ''))) continue;
+    const isDry = !isLeft || /\b(?:cup|dish)$/.test(said[0]);
     const sure = surely.test(said[0]);
     const to = sentence.tokenAt(from + said.index + said[0].length - 1) + 1;
-    if (sure || putIn.test(text)) moves.push({ figure: sentence.tokenAt(place), way: found[0], sure, to });
+    if (sure || putIn.test(text)) moves.push({ figure: sentence.tokenAt(place), way: found[0], sure, isDry, to });
   }
   return moves;
 }
@@ -212,7 +217,7 @@ export function moved(
   let count = 0;
   sentences.forEach((sentence, k) => {
     if (sentence.figures === 0 || count > mostMoves) return;
-    for (const { figure, way, sure, to } of movesIn(sentence, sentences[k + 1]?.text ?? '')) {
+    for (const { figure, way, sure, isDry, to } of movesIn(sentence, sentences[k + 1]?.text ?? '')) {
       if (++count > mostMoves) return;
       const token = tokens[figure];
       if (
@@ -230,7 +235,7 @@ export function moved(
       const row = way === 'less' && found && found.figure < sentence.from ? null : found;
       if (!row && sure && !named && !ofSoap.test(sentence.text))
         unheard ??= rawText(cut.prims, token.from, (tokens[to - 1] ?? token).to);
-      if (!row) continue;
+      if (!row || (!isDry && row.id === 'alkali')) continue;
       const from = sentences.find((one) => row.figure >= one.from && row.figure < one.to)?.text ?? '';
       if (way === 'out' && having.test(from) && !entered.test(`${from} ${sentence.text}`)) continue;
       const weight = tokens[row.figure];
