@@ -17,7 +17,9 @@ import { choices, recipePointedAt, type Several, severalIn } from './several/sev
 import { elsewhere } from './taken-back/withdrawn.ts';
 import { fatesOf } from './text/aside-fates.ts';
 import { beforehand, told } from './text/beforehand.ts';
+import { isFat } from './words/token-is.ts';
 import type { Token } from './words/tokens.ts';
+import { thingOf } from './words/weighed.ts';
 
 /** What its writer answered to doubts about it. */
 export interface Settled {
@@ -103,7 +105,7 @@ function readPart(
   settled: Settled | null,
   done: InWords | null = null,
 ): RecipeReading {
-  const { text: post, factor, said, unsure, but, anew } = timesAll(input);
+  const { text: post, factor, said, unsure, but, anew, apart } = timesAll(input, fatOf(reader));
   const { reading: first, unheardChange } = readOne(reader, post === input ? several : severalIn(post), settled, done);
   const again = (rest: string): RecipeReading => readOne(reader, severalIn(rest), null).reading;
   const { catalogue } = reader;
@@ -125,7 +127,7 @@ function readPart(
       : (withoutOthers(post, first, (rest) => alone(rest, again(rest)), catalogue) ?? among);
   const heard = settled ? read : hearing(read, unheardChange);
   const whole = factor === null ? heard : ofMadeSize(asksOfSize(heard) ? read : heard, factor);
-  if (factor !== null) return multiplied(whole, factor, said, but, anew);
+  if (factor !== null) return multiplied(whole, factor, said, but, anew, apart);
   const many = unsurelyMany(post, whole) ?? (whole.doubts.length === 0 && unsure !== undefined ? unsure : null);
   if (many !== null) return { ...whole, doubts: [{ id: 'corrected', said: many }] };
   const lost = settled ? null : lyeLost(post, whole);
@@ -133,6 +135,14 @@ function readPart(
   const stand = asTheyStand(post);
   return stand ? { ...whole, assumptions: [...whole.assumptions, { id: 'number', text: stand }] } : whole;
 }
+
+/** The fat that words name, and nothing else. */
+const fatOf =
+  (reader: Reader) =>
+  (words: string): string | null => {
+    const [name, ...more] = cutOf(reader, words).tokens;
+    return more.length === 0 && isFat(name) ? thingOf(name) : null;
+  };
 
 /** "My mould takes a kilo of oils … I made half of it": the total is that of what was made. */
 function ofMadeSize(reading: RecipeReading, factor: number): RecipeReading {

@@ -32,7 +32,6 @@ describe('all of it so many times', () => {
     'I used twice the lye.',
     'I made it at half size.',
     'My batch is one third of hers.',
-    'I doubled everything but not the coconut.',
   ])('is asked about: %s', (said) => expect(oliveAfter(said)).toBeUndefined());
 
   test.each([

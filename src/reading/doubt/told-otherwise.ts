@@ -112,6 +112,14 @@ const made = (): readonly Tale[] => [
     unless:
       /\b(?:doubled|tripled|trebled|quadrupled|halved)\b(?!.*\b(?:but|except|not|only)\b[^#]*# (?:of )?(?:the )?[LW]\b).*#|\b(?:checked|next|if|would|could|should|last|spring|summer|autumn|winter|christmas|never|usually)\b|\?/,
   },
+  // "I doubled the lot, but was short on castor, so just 40 g", where no rule heard it
+  {
+    tells: new RegExp(
+      `\\b(?:i|we) ${really}${times} ${all}[^.?#]*\\b(?:but|except|only|just|short|save|bar)\\b[^.?#]*(?:# (?:of )?(?:the )?F|\\bF\\b[^.?#]*#)[^#]*$`,
+    ),
+    always: true,
+    unless: /\b(?:next|if|would|could|should|last|spring|summer|autumn|winter|christmas|never|usually)\b|\?/,
+  },
   {
     tells:
       /\b(?:made|did|make|making|making|need|want) (?:it|this|that|them|everything|mine) (?:just |about |exactly )*(?:#|…|twice|double|half again|(?:one|two) and a half times|three times) (?:times )?(?:as (?:big|much|large)|bigger|the size)\b|\b(?:each|every|all) (?:single )?(?:one|thing|amount|oil|fat|weight|figure) (?:was |is |taken |got )*(?:times (?:two|three|#|…)|twice|doubled|x (?:#|…))/,
@@ -308,6 +316,7 @@ const made = (): readonly Tale[] => [
     tells:
       /\bby (?:his|her|my|that|the|this|their) (?:rule|formula|reckoning|method)\b[^.?#]{0,20}\b(?:i|we) (?:weighed|took|put|used|need|measured) (?:out )?[#…](?! (?:of )?(?:the )?[LF])/,
     always: true,
+    heard: /which that rule makes of the fats\.$/,
   },
   // "last time I took 137 g but that was with palm": of another batch, and the palm is in none of it
   {
@@ -331,6 +340,7 @@ const made = (): readonly Tale[] => [
     tells:
       /\b(?:read|reads|showed|shows|said|says|weighed) [#…] with (?:both|everything|all of it|it all|the lot|all) in\b/,
     always: true,
+    heard: /, which is .* less the .* of water\.$/,
   },
   // "25 g of it had stayed behind"
   {
@@ -353,6 +363,7 @@ const made = (): readonly Tale[] => [
       /\b(?:there (?:was|were|is)|theres|read|showed) (?:already |now |about )*# (?:of (?:it|that) )?in (?:the|my) (?:pot|pan|bowl|kettle)\b/,
     anew: true,
     always: true,
+    heard: /that so much is in the pot\.$/,
   },
   // "one of those is wrong, should say 350": nobody knows which
   {

@@ -2,6 +2,7 @@
 
 import type { RecipeReading } from '../reading.ts';
 import { relations } from '../words/cue-words.ts';
+import { type FatApart, type FatOf, fatsApart } from './fats-apart.ts';
 import { type Anew, type Kept, toldAnew } from './told-anew.ts';
 
 const figure = '(?<by>\\d+(?:[.,]\\d+)?)';
@@ -78,6 +79,8 @@ interface Sized {
   readonly but?: readonly Kept[];
   /** What was weighed anew: "but only 300 g of water". */
   readonly anew?: readonly Anew[];
+  /** Fats that were told apart: "but the castor stayed at 30 g". */
+  readonly apart?: readonly FatApart[];
 }
 
 const lyeWord = '(?:lye|naoh|koh|caustic(?: soda| potash)?|sodium hydroxide|potassium hydroxide)';
@@ -112,8 +115,7 @@ const fraction =
 const numeral =
   '\\d+ \\d/\\d|\\d+(?:[.,]\\d+)?|(?:one|two|three|four|five|six)(?: and (?:a|one|two|three) (?:half|thirds?|quarters?))?|ten';
 const partOf = `(?<part>${fraction}|double|twice|triple|treble|quadruple|\\d+(?:[.,]\\d+)? ?(?:%|percent|per cent)(?= of (?!(?:it|that|this)\\b))|(?:${numeral})(?: times| ?[x×]))`;
-const whole =
-  '(?:everything|(?:every|each) (?:single )?(?:thing|line|row|item|ingredient|amount|figure|number|weight|last thing)|all of (?:it|that|them|this|the above)|it all|all that|all this|all|it|that|this(?: recipe| batch| list)?(?! (?:time|week|year|month|morning|weekend))|(?:the|my|our|her|his)(?: (?!jar|tub|jug|bag)[a-z]+)? (?:recipe|card|list|sheet|page|amounts?)|the (?:lot|whole (?:thing|lot|batch|sheet)|batch|above|original))';
+const whole = `(?:everything|(?:every|each) (?:single )?(?:thing|line|row|item|ingredient|amount|figure|number|weight|last thing)|all of (?:it|that|them|this|the above)|it all|all that|all this|all|it|that|this(?: recipe| batch| list)?(?! (?:time|week|year|month|morning|weekend))|(?:the|my|our|her|his|their|that)(?: (?!jar|tub|jug|bag)[a-z]+)? (?:recipe|card|list|sheet|page|amounts?)|(?:hers|theirs|(?<=\\bof )his|(?:her|his|their|(?:my |our |the )?[a-z]+['’]s) (?:whole |big |usual |full )?(?:batch|lot|amounts?|recipe|card|list|quantit(?:y|ies)|pot|loaf))|the (?:lot|whole (?:thing|lot|batch|sheet)|batch|above|original))`;
 const lightly = '(?:(?:only|just|then|actually|exactly|precisely|really|now|a) )*';
 /** What somebody did, or is about to do. */
 const doing =
@@ -128,7 +130,7 @@ const ofCard =
   '(?: (?:on|in|of|from) (?:the|this|that|my|her|his|our) (?:\\w+ )?(?:card|list|sheet|page|recipe|table|book))?';
 /** What may follow: "I took half of it out" is said of the batter, "half that price" of something else. */
 const ends =
-  '(?=\\s*(?:$|[-.,;:!?()–—]|(?:please|pls|now|today|tonight|though|because|since|as|so|but|then|this|only|here|instead|in total|in the end|and (?:i|we|it|now|want|wonder)|for (?:now|today|this|(?:the |my |a |two |three |2 |3 )?(?:\\w+ )?(?:mou?lds?|loa(?:f|ves)|trays?|pans?|tins?)))\\b))';
+  '(?=\\s*(?:$|[-.,;:!?()–—]|(?:please|pls|now|today|tonight|yesterday|last night|this (?:morning|afternoon|evening)|though|because|since|as|so|but|then|this|only|here|instead|in total|in the end|and (?:i|we|it|now|want|wonder)|for (?:now|today|this|(?:the |my |a |two |three |2 |3 )?(?:\\w+ )?(?:mou?lds?|loa(?:f|ves)|trays?|pans?|tins?)))\\b))';
 /** "I doubled all the oils": not all of the recipe. */
 const notParts =
   '(?! (?:of )?(?:(?:the|my|our|those|these|hard|soft|liquid|base) )*(?:oils?|fats?|butters?|lye|naoh|koh|caustic|water|liquids?)\\b)';
@@ -173,6 +175,13 @@ const ofPart =
 /** "Is the double batch in my mould alright?" */
 const ofSize =
   /\b(?:the|my|this) (?:double|doubled|halved?|triple|tripled|big(?:ger)?|small(?:er)?|larger?) (?:batch|one|lot|loaf|version|size|amount)\b[^.!\n?]*\?/i;
+/** "I made half of it yesterday. Was my soda enough?": of what was made. */
+const asksOfDone = (behind: string): boolean =>
+  /\b(?:(?:was|were|had|did) (?:it|that|there|my|the|i|we)|have i|is (?:my|mine)|(?:is|did) it (?:too|now|all ?right|ok|okay|safe|get|have))\b[^.!\n?]*\?/i.test(
+    behind,
+  ) && !otherTime.test(behind);
+const otherTime =
+  /\b(?:today|tonight|tomorrow|next|now i|later|another time|again|(?:the )?(?:whole|full|big(?:ger)?|complete|other) (?:batch|one|card|recipe|lot|amount|thing|half))\b/i;
 /** The recipe that stands before is the whole one. */
 const full =
   /\b(?:full|whole|complete|original|entire|normal|usual) (?:\w+ )?(?:recipe|batch|loaf|amounts?|one|size)\b|\boriginal(?:ly)?:/i;
@@ -239,6 +248,14 @@ const mostTimes = 100;
 const ofMould =
   /\((?:\w+ ){0,2}(?:holds?|takes?|fits?|for)\b[^()\n]*\)|\b\d+(?:[.,]\d+)? ?(?:k?g|lb|oz|l|litres?) (?:\w+ )?(?:mou?lds?|tins?|trays?)\b|\bbars?\b[^.\n\d]{0,12}\d+(?:[.,]\d+)? ?(?:g|oz)\b/gi;
 
+/** "A quarter of hers", of a list that was said to be theirs. */
+const ofTheirs =
+  /(?:\b(?:hers|theirs|of his|(?:her|his|their) (?:[a-z]+ )?(?:batch|lot|pot|loaf))|['’]s (?:[a-z]+ )?(?:batch|lot|amounts?|recipe|pot|loaf))$/i;
+const theirs = new RegExp(
+  `\\b(?:${relations.replaceAll(' ', '|')})s?\\b|\\b(?:she|he|they|hers?|his|theirs?)\\b|[a-z]['’]s\\b`,
+  'i',
+);
+
 /** The batter was parted, or the recipe is one for another day. */
 const parted =
   /\b(?:the (?:rest|remainder|other (?:half|part|third))|remaining|half (?:of it )?(?:went|goes|is|was) (?:to|for))\b/i;
@@ -274,7 +291,7 @@ const headOf = (post: string, at: number): string => /[^.!?\n]*$/.exec(post.slic
 const weighedTwice = /\b(?:weighed|measured|made|did|mixed|cooked|poured|used) twice\W*$/i;
 
 /** A recipe told whole, of which a part was made, or is asked about. */
-function madeInPart(post: string): Sized | null {
+function madeInPart(post: string, fatOf: FatOf): Sized | null {
   const above = over.exec(post);
   if (above && amountsIn(post.slice(0, above.index)) === 0 && !mightBe.test(above[0])) {
     if (afterwards.test(post)) return null;
@@ -299,10 +316,17 @@ function madeInPart(post: string): Sized | null {
   const said = did ?? asks;
   if (!said) return null;
   const before = post.slice(0, said.index);
-  const anew = did && amountsIn(before) >= leastAmounts ? toldAnew(post.slice(said.index)) : [];
+  const isBelow = did && amountsIn(before) >= leastAmounts;
+  const anew = isBelow ? toldAnew(post.slice(said.index)) : [];
   if (anew.length > 0) {
-    const sized = madeInPart(before + withoutAll(post.slice(said.index), anew));
+    const sized = madeInPart(before + withoutAll(post.slice(said.index), anew), fatOf);
     return sized && { ...sized, anew };
+  }
+  const isDeed = /^(?:doubl|halv|tripl|trebl|quadrupl)/.test(said.groups?.['verb'] ?? said.groups?.['plan'] ?? '');
+  const fats = isBelow ? fatsApart(post.slice(said.index), before, isDeed, fatOf) : [];
+  if (fats.length > 0) {
+    const sized = madeInPart(before + withoutAll(post.slice(said.index), fats), fatOf);
+    return sized && { ...sized, apart: fats };
   }
   const behind = post.slice(said.index).replace(/^\s+/, '');
   const sentence = behind.split(/[.!?\n](?!\d)/, 1)[0] ?? '';
@@ -312,7 +336,7 @@ function madeInPart(post: string): Sized | null {
   const isToldBehind = amountsIn(behind.replace(ofMould, '')) > 1;
   if (isToldBehind && (!did || named.test(behind))) return null;
   const since = before.slice(Math.max(0, before.search(/[^.!?\n]*$/)));
-  const isAsked = /\byesterday\b/i.test(since + sentence) && ofSize.test(behind);
+  const isAsked = /\byesterday\b/i.test(since + sentence) && (ofSize.test(behind) || asksOfDone(behind));
   if (
     did &&
     ((another.test(sentence) && !isAsked) ||
@@ -326,6 +350,9 @@ function madeInPart(post: string): Sized | null {
   if (did && (mightBe.test(since) || mightBe.test(sentence) || (ofPack.test(since) && !ofAll.test(said[0]))))
     return null;
   if (did && doubted.test(since + behind.split(/[.!?\n](?!\d)/, 2).join(' '))) return null;
+  // whose list it is must have been said
+  if (did && ofTheirs.test(said[0]) && !theirs.test(before))
+    return { text: post, factor: null, said: [], unsure: said[0].trim() };
   const size = (said.groups?.['part'] ?? '').toLowerCase();
   if (
     !did &&
@@ -345,9 +372,11 @@ function madeInPart(post: string): Sized | null {
   if (factor === undefined) return null;
   if (isToldBehind) return { text: post, factor: null, said: [], unsure: said[0].trim() };
   // what else the sentence says is still read
-  const words = /\d/.test(sentence.replace(said[0].trim(), '')) ? said[0] : sentence;
+  const others = sentence.replace(said[0].trim(), '');
+  const words = /\d/.test(others) || changes.test(others) ? said[0] : sentence;
   const kept = did ? keptIn(behind) : { kinds: [], words: [] };
-  if (!kept) return { text: post, factor: null, said: [], unsure: said[0].trim() };
+  const some = fatOf(/\b(?:without|only) (?:the |any |my )?([a-z]+)/i.exec(others)?.[1] ?? '') !== null;
+  if (!kept || some) return { text: post, factor: null, said: [], unsure: said[0].trim() };
   if (kept.kinds.length > 0) {
     const all = [sentence, ...kept.words];
     const text = all.reduce((rest, one) => rest.replace(one.trim(), ' '), post);
@@ -355,21 +384,22 @@ function madeInPart(post: string): Sized | null {
   }
   if (did) {
     const again = saidTwice(sentence.replace(said[0].trim(), ''), factor);
-    return { text: post.replace(words, ' ').replace(again, ' '), factor, said: again ? [words, again] : [words] };
+    const rest = partsAgain(post.replace(words, ' ').replace(again, ' '), factor);
+    return { text: rest, factor, said: again ? [words, again] : [words] };
   }
   return { text: post.replace(said[0], said[0].replace(/ (?:for|of|in) \w+ \w+[ -]?[^?]*\?$/, '?')), factor, said: [] };
 }
 
-const withoutAll = (post: string, anew: readonly Anew[]): string =>
-  anew.reduce((rest, { said }) => rest.replace(said, ' '), post);
+const withoutAll = (post: string, told: readonly { readonly said: string }[]): string =>
+  told.reduce((rest, { said }) => rest.replace(said, ' '), post);
 
-/** "Doubled the oils and doubled the lye", where all was doubled: the same once more. */
+/** "Doubled the oils and doubled the lye", "lye doubled too", where all was doubled: the same once more. */
 const partsToo =
-  /(?<=^|[.!?\n] ?)(?:i |we )?(?<verb>doubled|halved|tripled|trebled|quadrupled) (?:(?:all|both|the|my|of) )*(?:oils|fats)(?:,? (?:and|&|,)? ?(?:also )?(?:(?:doubled|halved|tripled|trebled|quadrupled) )?(?:the |my )?(?:lye|naoh|water))+ *(?=[,.;!\n]|$)/i;
+  /(?<=^|[.!?\n,;] ?)(?:and |the |my )*(?:lye|naoh|koh|caustic(?: soda)?|water|oils|fats)(?:,? (?:and|&|,) (?:the |my )?(?:lye|naoh|koh|water|oils|fats))* (?:(?:too|also|was|were|is|are|i|we|got|has been|have been|of course|obviously|both|all) )*(?<size>doubled|halved|tripled|trebled|quadrupled)(?: (?:too|as well|also|of course|accordingly|obviously|with it))*(?=[,.;!\n]|$)|(?<=^|[.!?\n] ?)(?:i |we )?(?<verb>doubled|halved|tripled|trebled|quadrupled) (?:(?:all|both|the|my|of) )*(?:oils|fats)(?:,? (?:and|&|,)? ?(?:also )?(?:(?:doubled|halved|tripled|trebled|quadrupled) )?(?:the |my )?(?:lye|naoh|water))+ *(?=[,.;!\n]|$)/i;
 
 function partsAgain(post: string, factor: number): string {
   const found = partsToo.exec(post);
-  return found && factorOf((found.groups?.['verb'] ?? '').toLowerCase()) === factor
+  return found && factorOf((found.groups?.['verb'] ?? found.groups?.['size'] ?? '').toLowerCase()) === factor
     ? post.replace(found[0], ' ')
     : post;
 }
@@ -401,6 +431,10 @@ function keptIn(behind: string): { readonly kinds: readonly Kept[]; readonly wor
 }
 const keptWithin = 2;
 
+/** Another fat, or one that was not there: "but with sunflower instead of the olive". */
+const changes =
+  /\b(?:instead|in place of|in its place|swapp\w+|replac\w+|substitut\w+|subbed|none|left out|skipped|without|but (?:with|no|only|not)|only the)\b/i;
+
 /** A weight of what goes into the pot. */
 const named = new RegExp(
   `${amount} (?:of )?(?:\\w+ )?(?:oil|butter|lard|tallow|olive|coconut|palm|castor|shea|cocoa|lye|naoh|koh|water|caustic|soda)\\b|\\b(?:oil|butter|lard|tallow|olive|coconut|palm|castor|shea|cocoa|lye|naoh|koh|water|soda)\\b[ :=,-]{1,3}${amount}`,
@@ -412,9 +446,9 @@ const sized =
   /\b(?:half|halved?|doubled?|twice|tripled?|trebled?|quadrupled?|quartered|thirds?|quarters?|fourths|fifths?|sixths?|eighths?|tenths?|times|batches|lots|multipl\w+|divid(?:ed?|ing)|scal(?:ed?|ing)|upscaled|downscaled|upped|increased|reduced|cut|shr[au]nk|percent|per cent)\b|%|[½⅓⅔¼¾]|\d\/\d|(?<![\w×]|\d )[x×] ?\d|\d ?[x×](?![\w×]| ?\d)/i;
 
 /** The post without the words that ask for it in another size, and by what all is multiplied. */
-export function timesAll(post: string): Sized {
+export function timesAll(post: string, fatOf: FatOf): Sized {
   const none: Sized = { text: post, factor: null, said: [] };
-  const part = sized.test(post) ? madeInPart(post) : null;
+  const part = sized.test(post) ? madeInPart(post, fatOf) : null;
   if (part) return part;
   if (!/\b(?:all|everything|lot|thing|each|recipe|book|above|amounts?|list|original|card)\b/i.test(post)) return none;
   if (!mayAsk(post)) return none;
@@ -477,16 +511,24 @@ export function multiplied(
   said: readonly string[],
   but: readonly Kept[] = [],
   anew: readonly Anew[] = [],
+  apart: readonly FatApart[] = [],
 ): RecipeReading {
   const ownOf = (kind: Kept): number | undefined => anew.find((one) => one.kind === kind)?.grams;
   const [lye, water] = [ownOf('alkali'), ownOf('water')];
-  const others = [...but, ...anew.map(({ kind }) => kind)];
+  const others = [
+    ...but,
+    ...anew.map(({ kind }) => kind),
+    ...apart.map(({ id }) => reading.fats.find((one) => one.id === id)?.said ?? id),
+  ];
   const times = <T extends { readonly grams: number }>(lines: readonly T[]): readonly T[] =>
     lines.map((line) => ({ ...line, grams: line.grams * factor }));
   const once = (value: number | null): number | null => (value === null ? null : value * factor);
   return {
     ...reading,
-    fats: times(reading.fats),
+    fats: reading.fats.map((line) => {
+      const own = apart.find(({ id }) => id === line.id);
+      return { ...line, grams: own ? (own.grams ?? line.grams) : line.grams * factor };
+    }),
     after: times(reading.after),
     alkali:
       lye !== undefined && reading.alkali.length === 1
@@ -498,7 +540,7 @@ export function multiplied(
     acids: times(reading.acids),
     others: reading.others.map((one) => ({ ...one, grams: once(one.grams) })),
     waterGrams: water ?? (but.includes('water') ? reading.waterGrams : once(reading.waterGrams)),
-    totalFats: once(reading.totalFats),
+    totalFats: apart.length > 0 ? null : once(reading.totalFats),
     assumptions: [
       ...reading.assumptions,
       {
@@ -508,7 +550,7 @@ export function multiplied(
     ],
     fates: [
       ...reading.fates,
-      ...[...said, ...anew.map((one) => one.said)].flatMap((one) =>
+      ...[...said, ...[...anew, ...apart].map((one) => one.said)].flatMap((one) =>
         (one.match(/\d+(?:[.,]\d+)?/g) ?? []).map((text) => ({
           text,
           fate: 'used' as const,

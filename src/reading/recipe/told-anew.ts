@@ -19,9 +19,9 @@ const units: readonly (readonly [RegExp, number])[] = [
   [/^(?:g|grams?)$/i, 1],
   [/^(?:oz|ounces?)$/i, 28.349523125],
 ];
-const weight =
+export const weight =
   '(?:(?:at|to|with|only|just|about|exactly|down|the|same) )*(?<value>\\d+(?:[.,]\\d+)?) ?(?<unit>kg|g|oz|grams?|ounces?)\\b(?: (?:altogether|in total|in all|all told|for the (?:lot|whole (?:thing|lot|batch))))?';
-const deed =
+export const deed =
   '(?:(?:i|we|it|have|has|had|was|is|just|only|simply) )*(?:left|leave|kept|keep|held|took|take|used|use|put|stayed|stays|went with|reduced|cut|weighed|made)(?: (?:it|that|in))*';
 const but = '(?:except|but not|apart from|other than|save|bar|but|only|just not|without)';
 
@@ -44,10 +44,14 @@ export function toldAnew(behind: string): readonly Anew[] {
   const all: Anew[] = [];
   for (const kind of ['water', 'alkali'] as const) {
     const found = ways[kind].map((way) => way.exec(behind)).find((match) => match !== null);
-    const { value = '', unit = '' } = found?.groups ?? {};
-    const factor = units.find(([sign]) => sign.test(unit))?.[1];
-    if (found && factor !== undefined)
-      all.push({ kind, grams: Number(value.replace(',', '.')) * factor, said: found[0] });
+    const grams = found ? weightOf(found) : null;
+    if (found && grams !== null) all.push({ kind, grams, said: found[0] });
   }
   return all;
+}
+
+/** The weight that was found; null where its unit is none. */
+export function weightOf({ groups: { value = '', unit = '' } = {} }: RegExpExecArray): number | null {
+  const factor = units.find(([sign]) => sign.test(unit))?.[1];
+  return factor === undefined ? null : Number(value.replace(',', '.')) * factor;
 }

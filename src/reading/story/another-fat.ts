@@ -14,7 +14,9 @@ import { hush, isPlain, isSum, rowOf, rowsOf, type Tale, type Told, toldIn, weig
 
 /** Words of which one stands in each note that does so. */
 const cues: ReadonlySet<string> = new Set(
-  'same also likewise too instead place replaced swapped without gram weight like not no'.split(' '),
+  'same also likewise too instead place replaced swapped without gram weight like not no turned turns right correct listed'.split(
+    ' ',
+  ),
 );
 
 const the = '(?:(?:of|the|some|my|any|fresh|plain|more|pure|good) )*';
@@ -27,6 +29,9 @@ const itsPlace = '(?:in its place|instead(?! of)|in place of it|for it)';
 const other = `(?<b>#) (?:of )?${the}(?<g>@)`;
 const gone = '(?<f>@) (?<how>[^#@?]{2,80}?)[-,.;:–] ';
 const theSame = '(?:the |an )?(?:same|equal) (?:weight|amount|quantity)';
+/** "The weight is right". */
+const isRight =
+  '(?:(?:the )?weights? (?:(?:is|was|are|all) )*(?:right|correct|unchanged|the same|as (?:listed|written|above|it (?:is|stands))|stays?|stayed))';
 const lacking =
   '(?:out of|ran out of|run out of|had no(?: more)?|no(?: more)?|(?:didnt|dont) have(?: any| enough)?|havent got(?: any)?|couldnt (?:find|get)(?: any)?|lacked|lacking|forgot to buy)';
 const none =
@@ -64,12 +69,25 @@ const itWas: Rule = (tokens, row, told) =>
 /** As much of it, without a figure. */
 const asMuch: Rule = (_, row, told) => ({ row, comes: { name: told('g'), figure: row.figure } });
 
+/** The same, where nobody only thought so. */
+const asMuchAfterAll: Rule = (tokens, row, told, how) =>
+  /\b(?:thought|believed|assumed|feared|wondered|after all|first|might|may)\b/.test(how)
+    ? null
+    : asMuch(tokens, row, told, how);
+
 /** Of a fat that is gone as a whole, any weight of another may come. */
 const cameForIt: Rule = (tokens, row, told, how) => {
   if (!spoilt.test(how) || partly.test(how)) return null;
   const isWhole = wholly.test(how) && isPlain(tokens[told('b')]);
   return isWhole || isAsMuch(tokens, row, told('b')) ? { row, comes: { name: told('g'), figure: told('b') } } : null;
 };
+
+/** The same weight of another, of a fat that is gone as a whole, or was crossed out. */
+const cameAsMuch: Rule = (_, row, told, how) =>
+  (spoilt.test(how) || crossed.test(how)) && !partly.test(how)
+    ? { row, comes: { name: told('g'), figure: row.figure } }
+    : null;
+const crossed = /\b(?:crossed|struck|scratched) (?:it )?(?:out|off|through)\b|\b(?:cancelled|deleted)\b/;
 
 /** Of a fat that is not there at all. */
 const cameForNone: Rule = (tokens, row, told, how) =>
@@ -92,9 +110,20 @@ const patterns: readonly (readonly [Rule, string])[] = [
     `\\b(?:no|not any) (?<f>@) in (?:it|this|there|mine|the)\\b[^#@?]{0,70}?\\b${took}${theSame} (?:of )?${the}(?<g>@)(?= (?:$|[-,.;:!)…]|instead|in its|for it|and|but|went|this time))`,
   ],
   [
-    asMuch,
+    asMuchAfterAll,
     `(?<f>@) ${was} ${surely}(?<g>@) (?:(?:in|this|batch|one|loaf|pot|time|the|here|[,(;]) )*(?:(?:gram|weight|ounce|like) for (?:gram|weight|ounce|like)|${theSame})\\b`,
   ],
+  // "the jar of coconut was palm kernel oil, the label had slipped off. Same weight of course"
+  [
+    asMuchAfterAll,
+    `(?<f>@) ${was} ${surely}(?<g>@) (?:[-,;:–(] [^#@?.!]{0,50})?(?:[-.,;:!–)] )*(?:(?:but|and|all|at|in|of|the|its|exactly|though|just) )*(?:${theSame}|${isRight})(?! (?:as|than|of(?! course))\\b)`,
+  ],
+  // "avocado 80 g <- crossed out, it had gone rancid. Took sweet almond instead, same weight"
+  [
+    cameAsMuch,
+    `(?<f>@) (?:# )?(?<how>[^#@?]{2,80}?)[-,.;:–] ${so}${took}${the}(?<g>@) ${itsPlace} (?:[-,;:.(] )*(?:(?:and|at|of|in|exactly|but|the) )*(?:${theSame}|${isRight})(?! (?:as|than|of(?! course))\\b)`,
+  ],
+  [cameAsMuch, `(?<f>@) (?:# )?(?<how>[^#@?]{2,80}?)[-,.;:–] ${so}${took}${theSame} of ${the}(?<g>@) ${itsPlace}`],
   [cameForIt, `${gone}${so}${took}${other} (?:used )?${itsPlace}`],
   [cameForIt, `${gone}${itsPlace} (?:, )?${so}${took}${other}`],
   [cameForIt, `${gone}${so}(?:replaced|swapped) (?:it )?(?:with|by|for) ${other}`],
@@ -131,7 +160,9 @@ export const anotherFat = (cut: Cut): ReturnType<typeof hearNotes> =>
     isOpen: (tale, match) => open.test(wholeOf(tale, match).replace(asEver, '')),
     hear: (rule, { tokens, sentence, tale, match, span }) => {
       const at = toldIn(tale, match);
-      const row = rowOf(tokens, tokens[at('f')], sentence.from);
+      // the row itself may begin the note
+      const row =
+        rowOf(tokens, tokens[at('f')], sentence.from) ?? (rule === cameAsMuch ? rowAt(tokens, at('f')) : null);
       const name = tokens[at('g')];
       if (!row || !isFat(tokens[row.at])) return null;
       if (name && !(isFat(name) && rowsOf(tokens, name, sentence.from).length === 0)) return null;
@@ -139,6 +170,12 @@ export const anotherFat = (cut: Cut): ReturnType<typeof hearNotes> =>
       return change === null || change === 'unheard' ? change : applied(tokens, change, span);
     },
   });
+
+/** The one row of what is named at `k`, that stands there. */
+function rowAt(tokens: readonly Token[], k: number): Weighed | null {
+  const row = rowOf(tokens, tokens[k], tokens.length);
+  return row?.at === k ? row : null;
+}
 
 /** What was matched, with the rest of its clauses on both sides. */
 function wholeOf({ text, turn }: Tale, { index, 0: found }: RegExpExecArray): string {
@@ -158,7 +195,7 @@ function applied(out: Token[], { row, comes }: Change, { from, to }: Span): PutR
     to,
     settles: true,
   });
-  hush(out, from, to, 'a part of what was said');
+  hush(out, from, to, 'a part of what was said', (k) => k === row.at || k === row.figure);
   if (!isPlain(weight) || goes?.t !== 'name') return back('');
   if (name?.t === 'name') {
     const quantity = { ...withValue(weight.quantity, value), numbers: weight.quantity.numbers };

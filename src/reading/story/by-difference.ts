@@ -350,6 +350,18 @@ function mixedWith(tokens: readonly Token[], name: number, figure: number): numb
   return -1;
 }
 
+/** "50 % lye solution (sodium hydroxide, by weight)": what stands in the bracket names what is in the solution. */
+function ofItsSolution(tokens: readonly Token[], found: Found): Found {
+  const open = tokens.findLastIndex((one, k) => k < found.name && one.t === 'sign' && one.text === '(');
+  const stock = tokens[open - 1];
+  const isIn = !tokens.slice(open, found.name).some((one) => one.t === 'sign' && one.text === ')');
+  return open > 0 && isIn && stock && isStock(stock) && isKindOf(tokens[found.name], 'alkali')
+    ? { ...found, name: open - 1, from: Math.min(found.from, open - 1) }
+    : found;
+}
+const isKindOf = (token: Token | undefined, kind: string): boolean =>
+  isIngredient(token) && token.meaning.kind === kind;
+
 /** What is weighed has no other weight in the post. */
 function isOnly(tokens: readonly Token[], { name, more, less }: Found): boolean {
   const thing = thingOf(tokens[name] as Name);
@@ -378,7 +390,8 @@ export function byDifference(cut: Cut): { readonly tokens: readonly Token[]; rea
   let since = 0;
   for (const [k, sentence] of sentences.entries()) {
     if (sentence.from < since || sentence.text.length === 0) continue;
-    const found = foundAt(cut.tokens, sentences, k);
+    const first = foundAt(cut.tokens, sentences, k);
+    const found = first && ofItsSolution(cut.tokens, first);
     if (!found || !isOnly(cut.tokens, found) || isCounted(cut.tokens, found.more)) continue;
     // "50 % lye solution (sodium hydroxide)": what was weighed is the solution
     const name = cut.tokens[found.name];

@@ -352,7 +352,7 @@ const patterns: readonly (readonly [Rule, string])[] = [
   ...turnedOut.map((turn) => [unsure, turn] as const),
   [
     secondLot,
-    `\\b(?:dissolved|mixed|stirred|made up) (?:another|a further|an extra|an additional|a second lot of) (?<a>#) (?:of )?(?:the )?(?<f>@) in(?:to)? (?<b>#) (?:of )?(?:the )?(?<g>@) (?:, )?(?:and|which|that)[^#@?.]{0,30}\\b(?:went|goes|came|poured|put|stirred|tipped|added) (?:(?:it|that|this|them|all|straight) )*in(?:to)?\\b`,
+    `\\b(?:dissolved|mixed|stirred|made up) (?:another|a further|an extra|an additional|a second lot of) (?<a>#) (?:of )?(?:the )?(?<f>@) in(?:to)? (?<b>#) (?:of )?(?:the )?(?<g>@) (?:, )?(?:and|which|that)[^#@?.]{0,30}\\b(?:went|goes|came|poured|put|stirred|tipped|added|cooked|mixed|blended|worked|beat) (?:(?:it|that|this|them|all|straight) )*in(?:to)?\\b`,
   ],
   ...lots.map((lot) => [secondLot, lot] as const),
   [

@@ -1,6 +1,7 @@
 /**
  * What goes out of a weight that was told, or comes to it, where nobody tells the sum: "140 g of lye, then I took 8 g back
- * out", "emptied the end of the olive bottle in, 80 g", "spooned 50 g out again, then 20 g went back", "used 10 g less", "6 g of it stuck in the cup".
+ * out", "emptied the end of the olive bottle in, 80 g", "spooned 50 g out again, then 20 g went back", "used 10 g less", "6 g of it stuck in the cup",
+ * "25 g of it had stayed behind".
  */
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
@@ -11,7 +12,7 @@ import { thingOf, type Weighed, weighedIn } from '../words/weighed.ts';
 
 /** Words of which one stands in each sentence that says so. */
 const cues: ReadonlySet<string> = new Set(
-  'out off back less another removed stuck clinging sticking clung emptied tipped poured dumped squeezed second lot'.split(
+  'stayed remained behind left out off back less another removed stuck clinging sticking clung emptied tipped poured dumped squeezed second lot'.split(
     ' ',
   ),
 );
@@ -21,6 +22,7 @@ type Way = 'out' | 'in' | 'back' | 'less';
 
 const store = '(?:tub|jar|bag|box|tin|bottle|container|packet|pack|can|bucket|drum|carton|block)';
 const pot = '(?:pot|jug|bowl|cup|pan|beaker)';
+const dish = '(?:jug|bowl|cup|pan|saucepan|beaker|glass|dish|mug|pitcher|sides?|bottom)';
 const verb =
   '(?:took|take|taken|taking|scooped|spooned|ladled|tipped|poured|fished|lifted|shook|picked|dipped|drew|sucked|got|cut|put|scraped|skimmed|pulled|went|came|added)';
 const lightly = '(?:(?:it|about|some|just|only|of|in|then|and|again|i|we|have|had) )*';
@@ -52,6 +54,11 @@ const patterns: readonly (readonly [Way, RegExp])[] = (
       `# ${ofIt}(?:(?:is|was|were|are|still|just|had|has|got|that|which|left|stayed) )*(?:stuck|sticking|clinging|clung)\\b`,
     ],
     [
+      'out',
+      `# ${ofIt}(?:(?:had|has|have|is|was|were|still|that|which) )*(?:(?:stayed|remained|left) (?:behind\\b|(?:in|on|at) (?:the |my |its )?(?:it\\b(?= [.,;!?)])|(?:[a-z]+ )?${dish}\\b))|stayed back\\b)`,
+    ],
+    ['out', `\\bleft ${lightly}# ${ofIt}(?:behind\\b|(?:in|on|at) (?:the |my |its )?(?:[a-z]+ )?${dish}\\b)`],
+    [
       'back',
       `\\b(?:put|tipped|poured|spooned|scooped|threw) ${lightly}(?:back (?:in )?)?${lightly}# ${ofIt}(?:back(?! to )|in again)\\b|\\bput ${lightly}back (?:in )?#`,
     ],
@@ -71,20 +78,26 @@ const patterns: readonly (readonly [Way, RegExp])[] = (
 /** "Took 500 g out for this": what goes in. */
 const goesIn =
   /^# (?:[a-z]+ ){0,3}for (?:this|the(?! (?:second|other|extra) (?:lot|go|dose|portion|round|solution)\b)|that|it|my|a)\b/;
+/** "Stayed behind in the jug, so I scraped it out and in it went": it is in all the same. */
+const cameAfter =
+  /\b(?:scraped|rinsed|washed|melted|warmed|spooned|wiped|put|poured|tipped|added|stirred|got|made up|topped) (?:[a-z]+ ){0,5}(?:in|into|out|back|after|too|later|at trace|up)\b|\bin (?:it|that) went\b|\bwent in (?:too|later|after|as well|at trace|in the end)\b|\b(?:rinsed|scraped)\b/;
 /** Words that tell for sure that it moved; without them it may come out of what stands in store. */
 const surely =
-  /\b(?:back|again|less|stuck|sticking|clinging|clung|(?:second|other|extra) (?:lot|go|dose|portion|round|solution))\b/;
+  /\b(?:back|again|less|stuck|sticking|clinging|clung|stayed|remained|left (?:behind|in|on|at|#)|(?:second|other|extra) (?:lot|go|dose|portion|round|solution))\b/;
 const putIn =
   /\b(?:put|poured|weighed|melted|added|tipped|emptied|dumped|squeezed|measured|went in|by accident|too much)\b/;
 /** "I had 900 g of tallow. I took 200 g of that out again": what stays behind, or what goes in. */
 const having = /\b(?:had|have|ive|got|gave|bought|rendered|yielded)\b/;
-const entered = new RegExp(`${putIn.source}|\\b(?:back|stuck)\\b`);
+const entered = new RegExp(`${putIn.source}|\\b(?:back|stuck|stayed|remained|behind)\\b`);
 /** Nobody did it, or it was done before the weight was told. */
 const open =
   /\b(?:should|shall|would|could|can|cant|if|might|may|want|wanted|need|next|usually|normally|after (?:i|we|[a-z]+ing)|having|last (?:time|batch))\b/;
 
 /** "Saw I should have had more, dissolved another 38 g": what should have been, and then was done. */
 const onceSeen = /\b(?:saw|noticed|realised|realized|remembered|found) (?:that )?(?:i|we|it) should have [^,#]{0,24},/;
+/** "Weighed the jug after pouring": what was left in it. */
+const weighedAfter =
+  /\b(?:weighed|checked) (?:[a-z]+ ){0,4}after (?:i |we )?(?:pouring|poured|emptying|emptied|tipping|tipped)\b/;
 
 const moving = /^(?:fat|alkali|liquid|water)$/;
 const weighable = /^(?:fat|alkali|liquid|water|stock|acid|additive|scent|unknown)$/;
@@ -99,24 +112,32 @@ interface Move {
   readonly way: Way;
   /** It moved, whatever it is of; and the last token that says so. */
   readonly sure: boolean;
+  /** What stayed in a jug may be of the solution, where it is called lye. */
+  readonly isDry: boolean;
   readonly to: number;
 }
 
 /** What the figures of a sentence tell, in their order. */
-function movesIn(sentence: Sentence): readonly Move[] {
+function movesIn(sentence: Sentence, next: string): readonly Move[] {
   const { text } = sentence;
   const moves: Move[] = [];
   for (let place = text.indexOf('#'); place >= 0 && moves.length <= mostMoves; place = text.indexOf('#', place + 1)) {
-    const from = text.lastIndexOf('#', place - 1) + 1;
+    const from = text.slice(0, place).lastIndexOf('#') + 1;
     const end = text.indexOf('#', place + 1);
     const around = text.slice(from, end < 0 ? text.length : end);
-    if (open.test(text.slice(from, place).replace(onceSeen, ''))) continue;
+    if (open.test(text.slice(from, place).replace(onceSeen, '').replace(weighedAfter, ''))) continue;
     const found = patterns.find(([, pattern]) => pattern.test(around));
     const said = found?.[1].exec(around);
     if (!found || !said || goesIn.test(text.slice(place))) continue;
+    const isLeft =
+      /\b(?:stayed|remained|left)\b/.test(said[0]) && !/\b(?:stuck|sticking|clinging|clung)\b/.test(said[0]);
+    const behind = text.slice(from + said.index + said[0].length - 1) + next;
+    if (isLeft && /\b(?:about|around|roughly|some|maybe|nearly|almost|perhaps) $/.test(text.slice(0, place))) continue;
+    if (isLeft && cameAfter.test(behind.replace(/\bnever [^.#]{0,20}\bin(?:to)?\b/g, ''))) continue;
+    const isDry = !isLeft || /\b(?:cup|dish)$/.test(said[0]);
     const sure = surely.test(said[0]);
     const to = sentence.tokenAt(from + said.index + said[0].length - 1) + 1;
-    if (sure || putIn.test(text)) moves.push({ figure: sentence.tokenAt(place), way: found[0], sure, to });
+    if (sure || putIn.test(text)) moves.push({ figure: sentence.tokenAt(place), way: found[0], sure, isDry, to });
   }
   return moves;
 }
@@ -196,7 +217,7 @@ export function moved(
   let count = 0;
   sentences.forEach((sentence, k) => {
     if (sentence.figures === 0 || count > mostMoves) return;
-    for (const { figure, way, sure, to } of movesIn(sentence)) {
+    for (const { figure, way, sure, isDry, to } of movesIn(sentence, sentences[k + 1]?.text ?? '')) {
       if (++count > mostMoves) return;
       const token = tokens[figure];
       if (
@@ -214,7 +235,7 @@ export function moved(
       const row = way === 'less' && found && found.figure < sentence.from ? null : found;
       if (!row && sure && !named && !ofSoap.test(sentence.text))
         unheard ??= rawText(cut.prims, token.from, (tokens[to - 1] ?? token).to);
-      if (!row) continue;
+      if (!row || (!isDry && row.id === 'alkali')) continue;
       const from = sentences.find((one) => row.figure >= one.from && row.figure < one.to)?.text ?? '';
       if (way === 'out' && having.test(from) && !entered.test(`${from} ${sentence.text}`)) continue;
       const weight = tokens[row.figure];

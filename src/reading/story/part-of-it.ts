@@ -67,11 +67,13 @@ const patterns: readonly (readonly [Way, RegExp])[] = (
   ] as const
 ).map(([way, pattern]) => [way, new RegExp(pattern, 'dg')]);
 
+const otherPart = '(?:(?:other|second|last|remaining) (?:half|third|quarter|fifth|part|#)|rest|remainder|remaining)';
 /** The other part goes in as well, or did so at another time. */
-const restIn =
-  /\b(?:other half|second half|rest|remainder|remaining) [^.;]{0,40}?(?:\b(?:goes|went|go|poured|added|put|tipped|came|comes|stirred) in\b|into\b|\bat trace\b|\blater\b|\bas @|\btoo\b)|\b(?:then|and) (?:the )?(?:other half|second half|rest|remainder)(?= [.,;!?]| at| in\b| later| when| after| once)/;
+const restIn = new RegExp(
+  `\\b${otherPart} [^.;]{0,40}?(?:\\b(?:goes|went|go|poured|added|put|tipped|came|comes|stirred) in\\b|into\\b|\\bat trace\\b|\\blater\\b|\\bas @|\\btoo\\b)|\\b(?:then|and) (?:the )?${otherPart}(?= [.,;!?]| at| in\\b| later| when| after| once)`,
+);
 const restAway =
-  /\b(?:other half|rest|remainder)[^.;]{0,40}\b(?:keep|kept|for|standing|stands|fridge|freezer|jug|jar|still|left|saved|next|away|back|aside)\b/;
+  /\b(?:other (?:half|third|quarter|fifth|part|#)|rest|remainder)[^.;]{0,40}\b(?:keep|kept|for|standing|stands|fridge|freezer|jug|jar|still|left|saved|next|away|back|aside)\b/;
 const timing =
   /^[^.,;#]{0,24}\b(?:first|at trace|cold|later|at a time|hot|warm|before|after|and then)\b|^[^.,;#]{0,12}\bas @/;
 const open =
@@ -143,6 +145,9 @@ function wholeOf(
   const before = sentences[k - 1];
   // "20 g of scent, half of it spilled"
   const last = tokens.slice(sentence.from, at).findLast(isIngredient);
+  // "weighed the lye water and poured in three quarters of it"
+  if (isKind(last, /^stock$/) && !isAny(tokens, sentence.from, at, isMeasured))
+    return solution(tokens, all.filter(isSolved));
   if (last && !isKind(last, kinds)) return null;
   const own = weighedIn(tokens, sentence.from, at, kinds);
   // "of the shea I melted 400 g, half of it is for …"
@@ -205,7 +210,15 @@ export function partOfIt(
       parts.map(({ way, value }) => (way === 'in' || way === 'each' ? value : 1 - value).toFixed(4)),
     );
     const from = tokens[first.at]?.from ?? 0;
-    if (rows.length === 0 || shares.size > 1 || first.way === 'lost' || isOther || (first.way === 'each' && !isOfLye)) {
+    const isRough = isOfLye && roughly.test(spoken(tokens[first.at - 1]));
+    if (
+      rows.length === 0 ||
+      shares.size > 1 ||
+      first.way === 'lost' ||
+      isOther ||
+      isRough ||
+      (first.way === 'each' && !isOfLye)
+    ) {
       unheard ??= rawText(cut.prims, from, tokens[first.to - 1]?.to ?? from + 1);
       return;
     }
@@ -234,6 +247,9 @@ export function partOfIt(
   });
   return { tokens: out ?? tokens, told, unheard };
 }
+
+/** "About three quarters of the solution": nobody knows how much. */
+const roughly = /^(?:about|around|roughly|nearly|almost|maybe|perhaps|approximately|ca|approx)$/;
 
 /** "A 1 kg jar of coconut, and I used half of it" is for `part-of-pack`. */
 const pack = /^(?:jar|tub|tin|bag|bottle|bucket|block|can|pack|packet)(?: of)?$/;

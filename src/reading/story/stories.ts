@@ -10,6 +10,7 @@ import { brokenOff } from './broken-off.ts';
 import { byDifference } from './by-difference.ts';
 import { byRule } from './by-rule.ts';
 import { bySoMuch } from './by-so-much.ts';
+import { byTheirRule } from './by-their-rule.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
@@ -40,126 +41,95 @@ import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { stoppedShort } from './stopped-short.ts';
 import { summedUp } from './summed-up.ts';
+import { tooMuchIn } from './too-much-in.ts';
 import { twoPots } from './two-pots.ts';
 import { waterHeld } from './water-held.ts';
 import { weighedAgain } from './weighed-again.ts';
 import { wentInLess } from './went-in.ts';
+import { wholeTold } from './whole-told.ts';
+import { withBoth } from './with-both.ts';
 import { withVessel } from './with-vessel.ts';
 import { zeroDropped } from './zero-dropped.ts';
 
 /** A post of more tokens is no story around one list; each name of a story is looked up among all its rows. */
 const longestStory = 1500;
 
-interface HeardOut {
+interface Heard {
   readonly tokens: readonly Token[];
-  /** As they were before some of a weight was told to have gone in. */
-  readonly listed: readonly Token[];
   readonly told: readonly PutRight[];
-  readonly unheard: string | null;
+  readonly unheard?: string | null;
+}
+type Rule = (cut: Cut) => Heard | readonly Token[];
+
+/** In the order in which they are asked. */
+const rules: readonly Rule[] = [
+  zeroDropped,
+  bySoMuch,
+  rowNamed,
+  inGoes,
+  putBack,
+  madeUpTo,
+  withBoth,
+  byTheirRule,
+  tooMuchIn,
+  wholeTold,
+  liquidInstead,
+  liquidParted,
+  solutionPoured,
+  bowlReadings,
+  confirmed,
+  otherPack,
+  notThisBatch,
+  spiltOf,
+  waterHeld,
+  partsWent,
+  byDifference,
+  partedOut,
+  stoppedShort,
+  sameFats,
+  oneTimes,
+  perVessel,
+  byRule,
+  twoPots,
+  summedUp,
+  partsTold,
+  stockWeighed,
+  stockTaken,
+  weighedAgain,
+  besidePot,
+  notOfPot,
+  ({ tokens }) => brokenOff(tokens),
+  otherAlkali,
+  withVessel,
+  saidOutright,
+  countedIn,
+  anotherFat,
+  inExchange,
+  onlyThese,
+  leftStanding,
+  inTwice,
+  madeGood,
+];
+
+interface HeardOut extends Required<Heard> {
+  /** The tokens as they were before some of a weight was told to have gone in. */
+  readonly listed: readonly Token[];
 }
 
 export function heardOut({ tokens, prims, words }: Cut): HeardOut {
-  const cutOf = (of: readonly Token[]): Cut => ({ tokens: of, prims, words });
-  if (tokens.length > longestStory) {
-    const broken = brokenOff(tokens);
-    return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
-  }
-  const digits = zeroDropped(cutOf(tokens));
-  const changed = bySoMuch(cutOf(digits.tokens));
-  const named = rowNamed(cutOf(changed.tokens));
-  const goes = inGoes(cutOf(named.tokens));
-  const over = putBack(cutOf(goes.tokens));
-  const topped = madeUpTo(cutOf(over.tokens));
-  const other = liquidInstead(cutOf(topped.tokens));
-  const liquid = liquidParted(cutOf(other.tokens));
-  const poured = solutionPoured(cutOf(liquid.tokens));
-  const bowl = bowlReadings(cutOf(poured.tokens));
-  const settled = confirmed(cutOf(bowl.tokens));
-  const pure = otherPack(cutOf(settled.tokens));
-  const slips = notThisBatch(cutOf(pure.tokens));
-  const spilt = spiltOf(cutOf(slips.tokens));
-  const held = waterHeld(cutOf(spilt.tokens));
-  const went = partsWent(cutOf(held.tokens));
-  const difference = byDifference(cutOf(went.tokens));
-  const parted = partedOut(cutOf(difference.tokens));
-  const stopped = stoppedShort(cutOf(parted.tokens));
-  const same = sameFats(cutOf(stopped.tokens));
-  const times = oneTimes(cutOf(same.tokens));
-  const vessels = perVessel(cutOf(times.tokens));
-  const ruled = byRule(cutOf(vessels.tokens));
-  const pots = twoPots(cutOf(ruled.tokens));
-  const summed = summedUp(cutOf(pots.tokens));
-  const parts = partsTold(cutOf(summed.tokens));
-  const beside = besidePot(cutOf(weighedAgain(cutOf(stockTaken(cutOf(stockWeighed(cutOf(parts.tokens))))))));
-  const broken = brokenOff(notOfPot(cutOf(beside.tokens)));
-  const alkali = otherAlkali(cutOf(broken.tokens));
-  const tared = withVessel(cutOf(alkali.tokens));
-  const outright = saidOutright(cutOf(tared.tokens));
-  const another = anotherFat(cutOf(countedIn(cutOf(outright.tokens))));
-  const exchange = inExchange(cutOf(another.tokens));
-  const these = onlyThese(cutOf(exchange.tokens));
-  const standing = leftStanding(cutOf(these.tokens));
-  const twice = inTwice(cutOf(standing.tokens));
-  const good = madeGood(cutOf(twice.tokens));
-  const rested = wentInLess(cutOf(good.tokens));
-  return {
-    tokens: rested.tokens,
-    listed: good.tokens,
-    told: [
-      digits,
-      changed,
-      named,
-      goes,
-      over,
-      topped,
-      other,
-      liquid,
-      poured,
-      bowl,
-      settled,
-      pure,
-      slips,
-      spilt,
-      held,
-      went,
-      difference,
-      parted,
-      stopped,
-      same,
-      times,
-      vessels,
-      ruled,
-      pots,
-      summed,
-      parts,
-      beside,
-      broken,
-      alkali,
-      tared,
-      outright,
-      another,
-      exchange,
-      these,
-      standing,
-      twice,
-      good,
-      rested,
-    ].flatMap(({ told }) => told),
-    unheard:
-      digits.unheard ??
-      named.unheard ??
-      over.unheard ??
-      poured.unheard ??
-      bowl.unheard ??
-      settled.unheard ??
-      vessels.unheard ??
-      broken.unheard ??
-      tared.unheard ??
-      another.unheard ??
-      exchange.unheard ??
-      these.unheard ??
-      standing.unheard ??
-      twice.unheard ??
-      good.unheard,
+  const told: PutRight[] = [];
+  let unheard: string | null = null;
+  const after = (of: readonly Token[], rule: Rule): readonly Token[] => {
+    const heard = rule({ tokens: of, prims, words });
+    if (!('told' in heard)) return heard;
+    told.push(...heard.told);
+    unheard ??= heard.unheard ?? null;
+    return heard.tokens;
   };
+  if (tokens.length > longestStory) {
+    const broken = after(tokens, ({ tokens: of }) => brokenOff(of));
+    return { tokens: broken, listed: broken, told, unheard };
+  }
+  const listed = rules.reduce(after, tokens);
+  return { tokens: after(listed, wentInLess), listed, told, unheard };
 }

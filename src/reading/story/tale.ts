@@ -39,7 +39,15 @@ export const toldIn =
 
 /** A weight that is none of several, and no range. */
 export const isPlain = (token: Token | undefined): token is Figure =>
-  massOf(token) && token.quantity.dim !== 'volume' && token.quantity.upTo === null && !token.quantity.each;
+  massOf(token) &&
+  token.quantity.dim !== 'volume' &&
+  token.quantity.upTo === null &&
+  !token.quantity.each &&
+  !isFraction(token);
+
+/** "Three quarters" of something. */
+const isFraction = ({ quantity }: Figure): boolean =>
+  quantity.dim === 'bare' && quantity.inWords === true && quantity.value > 0 && quantity.value < 1;
 
 /** One thing by two names; an alkali whose kind is not said may be either. */
 function isSameThing(a: Name, b: Name): boolean {

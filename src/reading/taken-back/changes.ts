@@ -87,7 +87,7 @@ const outs: readonly RegExp[] = [
   `${gone} [^#@.]{0,12}\\b(?:${absent})\\b[^#@.]{0,30}\\b(?:so|and|,) (?:(?:i|we|im|ill|ive|am|will|have|had|its|it|is|are|just|to|going|gonna|simply) )*(?:left|leave|leaving|skip|skipping|skipped|omit|omitting|omitted|drop|dropped|dropping|do without|doing without|did without)(?: it| that| them)?(?: out)?${end}`,
 ].map((pattern) => new RegExp(pattern, 'dg'));
 /** Behind a row: "castor 50 g NO (ran out)", "50 g castor - nope, forgot it", "castor 50 g, not this time". */
-const notIn = `(?:[-,:=–—…<\\t] )*(?:(?:(?:crossed|struck) out|not used)(?= [,.;!)])|(?!.*#)(?:(?:crossed|struck) out\\b|(?:no|nope|nah)(?! , not\\b)(?= (?:$|[-,.;:!)…]|ran\\b|forgot\\b|left\\b|had\\b|there\\b|we\\b|i\\b|its?\\b|time\\b|thanks\\b|way\\b))|not (?:this time|today|used|added|put in|in (?:it|this|mine)|available|in stock)\\b|${reasons}(?:skipped|omitted|left (?:it |that |this )?out|forgotten|forgot (?:it|this|that)|didnt (?:use|add|have) (?:it|any))(?= (?:$|[-,.;:!)…]|this time\\b|today\\b|sorry\\b))))`;
+const notIn = `(?:[-,:=–—…<\\t] )*(?:(?:(?:crossed|struck) out|not used)(?= [,.;!)])(?![^#@]*\\b(?:mistake|it is in|went in (?:all the same|anyway))\\b)|(?!.*#)(?:(?:crossed|struck) out\\b(?! by (?:mistake|accident|somebody|my|the))|(?:no|nope|nah)(?! , not\\b)(?= (?:$|[-,.;:!)…]|ran\\b|forgot\\b|left\\b|had\\b|there\\b|we\\b|i\\b|its?\\b|time\\b|thanks\\b|way\\b))|not (?:this time|today|used|added|put in|in (?:it|this|mine)|available|in stock)\\b|${reasons}(?:skipped|omitted|left (?:it |that |this )?out|forgotten|forgot (?:it|this|that)|didnt (?:use|add|have) (?:it|any))(?= (?:$|[-,.;:!)…]|this time\\b|today\\b|sorry\\b))))`;
 /** "Babassu none, I'd written 100 g", "100 g babassu, but none went in": whatever weight it has. */
 const noneOfIt: readonly RegExp[] = [
   `(?<gone>@) (?:# )?(?:[-:=,–—] |(?:is|was|there was|had) |no , )*(?:none|nil|zero|nothing(?! but (?:@|[.,;!?])))(?= (?:$|[-,.;:!)(]|this time\\b|today\\b|now\\b|though\\b|but\\b|i\\b|in the end\\b|in this\\b|at all\\b))`,
@@ -178,6 +178,12 @@ const shares: readonly RegExp[] = [
   `\\b(?:use|used|using|take|took|put|put in) (?<comes>@) for ${partOf}(?<gone>@)`,
   `\\b(?:instead of|in place of) ${partOf}(?<gone>@) (?:, )?(?:i |we |its |there )?(?:am |is |have |now |just )*(?:use|used|using|take|took|put|with|goes|went|comes|put in) (?<comes>@|# (?:of )?@)`,
 ].map((pattern) => new RegExp(pattern, 'd'));
+const restOf = `(?:(?:and|but|for) )*(?:the )?(?:(?:other|remaining) (?:half|thirds|quarters|part)|rest) (?:of it )?(?:, )?(?:(?:i|we|is|was|got|then|had|have|used|took|made up) )*(?:(?:${swapping} )?(?:for|with|by|to|against) |from )?(?:the |some )?(?<comes>@)`;
+/** "Of the palm I used only half, the other half I swapped for lard", "half the palm went in, for the rest I took lard". */
+const rests: readonly RegExp[] = [
+  `\\bof (?:the |my )?(?<gone>@) (?:(?:i|we|have|had|only|just) )*(?:use|used|take|took|put in|put|weighed|went in) (?:(?:only|just|exactly|a) )*(?<most>half|third|quarter)(?: in| of it)? (?:[,;-] )?${restOf}`,
+  `\\b(?:used|use|took|take|put in|only|just) (?:(?:only|just|exactly|a) )*(?<most>half|third|quarter) (?:of )?(?:the |my )?(?<gone>@) (?:went in )?(?:[,;-] )?${restOf}`,
+].map((pattern) => new RegExp(pattern, 'd'));
 const fractions: Readonly<Record<string, number>> = { half: 1 / 2, third: 1 / 3, quarter: 1 / 4 };
 
 const those =
@@ -226,6 +232,18 @@ function itselfIn(sentence: Sentence): Change | null {
 function shareIn(sentence: Sentence): Change | null {
   const { text } = sentence;
   if (!parting.test(text)) return null;
+  for (const pattern of rests) {
+    const found = pattern.exec(text);
+    const { gone, comes } = found?.indices?.groups ?? {};
+    const most = fractions[found?.groups?.['most'] ?? ''];
+    if (gone && comes && most !== undefined)
+      return {
+        kind: 'share',
+        gone: sentence.tokenAt(gone[0]),
+        comes: sentence.tokenAt(comes[0]),
+        by: { fraction: 1 - most },
+      };
+  }
   for (const pattern of shares) {
     const found = pattern.exec(text);
     const { part = '', comes: what = '' } = found?.groups ?? {};

@@ -37,6 +37,7 @@ const patterns: Readonly<Record<Telling, readonly string[]>> = {
     `^[-• "(]*(?:the |my |our )?(?:planned|plan|theory|target|on paper|supposed|as written|original(?: ${paper})?|${paper}|what (?:the |my |our )?(?:[\\p{L}']+ )?${paper} (?:wanted|wants|says|said|has|had)) (?:[:=]|- )`,
     `\\b(?:${whose} )+${paper}(?: of [\\p{L}' ]{2,20}?)?(?: [\\p{L}]+)? (?:says?|said|calls?|has|had|wants?|wanted|asks?|asked|gives|gave|lists?|listed|uses|used|takes|took|told|reads|is|was|were|goes) `,
     '^[-• "(]*(?:plan|planned|book|recipe|sheet|target) (?=[#@])',
+    '^[-• "(]*(?:original )?plan (?:was|were|had been|had) ',
     `^(?:${paper}) (?:says?|said|calls?|has|had|wants?|wanted|asks?|asked|gives|gave|lists?|listed|uses|used|takes|took)\\b`,
     `\\bon (?:the|my|our|her|his) ${paper} (?:its|it is|there is|there are|are|is|was|it was|it says|it said|i have|i had|i wrote|it had) `,
     `\\b(?:the|my) ${paper} (?:i|we) (?:wanted|planned|had|followed)\\b`,

@@ -8,6 +8,7 @@ import { withRowsNamed } from './by-number.ts';
 import { withoutLeaders } from './leaders.ts';
 import { plainly } from './notation.ts';
 import { withoutPacks } from './pack-lines.ts';
+import { withoutScrapped } from './scrapped.ts';
 import { saidOfEarlier, withoutEarlier } from './versions.ts';
 
 interface Beforehand {
@@ -22,11 +23,12 @@ interface Beforehand {
 
 export function beforehand(input: string): Beforehand {
   const sheet = withoutBooks(withoutLeaders(input));
-  const packs = withoutPacks(sheet.text);
+  const scrapped = withoutScrapped(sheet.text);
+  const packs = withoutPacks(scrapped.text);
   const plain = plainly(packs.text);
   const named = withRowsNamed(plain.text);
   const { text, told } = withoutEarlier(named.text);
-  const aside = [...sheet.told, ...packs.told, ...plain.told];
+  const aside = [...sheet.told, ...scrapped.told, ...packs.told, ...plain.told];
   return { text, aside, versions: told, rows: named.rows, mixed: sheet.mixed };
 }
 
