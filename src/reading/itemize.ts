@@ -277,7 +277,7 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
         leftOpen(told, heard.back) ??
         potDiffers(told, heard.back, pot) ??
         weighedApart(told, heard.back) ??
-        unsureOf(told, pot, isHeard) ??
+        unsureOf(told, heard.back, pot, isHeard) ??
         portionUnheard(told, heard.back)
       );
     },

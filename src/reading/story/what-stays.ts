@@ -10,6 +10,7 @@ import {
   isFat,
   isIngredient,
   isMark,
+  isPot,
   isRole,
   isStop,
   massOf,
@@ -183,7 +184,10 @@ function takenOff(tokens: readonly Token[], whole: number, [one, two]: readonly 
   }
   if (!isOfThis(tokens, of, one) || !isOfThis(tokens, of, two) || !isOnly(tokens, of, from, two)) return null;
   const away = pairs.filter(({ goes, stays }) => isAway(tokens, goes) && !isAway(tokens, stays));
-  const left = pairs.filter(({ goes, stays }) => isLeft(tokens, stays) && !isLeft(tokens, goes));
+  // "a new 500 g tub, 138 g of it. 362 g left": what is left of a pack is not in the pot
+  const left = isPot(tokens[whole + 1])
+    ? []
+    : pairs.filter(({ goes, stays }) => isLeft(tokens, stays) && !isLeft(tokens, goes));
   const [found] = away.length > 0 ? away : left;
   return found ? { of, counts: found.stays, place: whole, fills: null } : null;
 }
