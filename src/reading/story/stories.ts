@@ -37,6 +37,7 @@ import { spiltOf } from './spilt.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { stoppedShort } from './stopped-short.ts';
+import { strained } from './strained.ts';
 import { summedUp } from './summed-up.ts';
 import { twoPots } from './two-pots.ts';
 import { waterHeld } from './water-held.ts';
@@ -61,7 +62,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     const broken = brokenOff(tokens);
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
-  const named = rowNamed(cutOf(tokens));
+  const steeped = strained(cutOf(tokens));
+  const named = rowNamed(cutOf(steeped.tokens));
   const goes = inGoes(cutOf(named.tokens));
   const over = putBack(cutOf(goes.tokens));
   const topped = madeUpTo(cutOf(over.tokens));
@@ -100,6 +102,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     tokens: rested.tokens,
     listed: good.tokens,
     told: [
+      steeped,
       named,
       goes,
       over,
