@@ -32,6 +32,7 @@ import { perVessel } from './per-vessel.ts';
 import { putBack } from './put-back.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
+import { soItWas } from './so-it-was.ts';
 import { solutionPoured } from './solution-poured.ts';
 import { spiltOf } from './spilt.ts';
 import { stockTaken } from './stock-taken.ts';
@@ -63,7 +64,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
   const steeped = strained(cutOf(tokens));
-  const named = rowNamed(cutOf(steeped.tokens));
+  const usual = soItWas(cutOf(steeped.tokens));
+  const named = rowNamed(cutOf(usual.tokens));
   const goes = inGoes(cutOf(named.tokens));
   const over = putBack(cutOf(goes.tokens));
   const topped = madeUpTo(cutOf(over.tokens));
@@ -103,6 +105,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     listed: good.tokens,
     told: [
       steeped,
+      usual,
       named,
       goes,
       over,
