@@ -14,6 +14,7 @@ import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
 import { inGoes } from './in-goes.ts';
 import { inTwice } from './in-twice.ts';
+import { lastTimes } from './last-time.ts';
 import { leftStanding } from './left-standing.ts';
 import { liquidParted } from './liquid-parted.ts';
 import { madeGood } from './made-good.ts';
@@ -65,7 +66,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   }
   const steeped = strained(cutOf(tokens));
   const usual = soItWas(cutOf(steeped.tokens));
-  const named = rowNamed(cutOf(usual.tokens));
+  const then = lastTimes(cutOf(usual.tokens));
+  const named = rowNamed(cutOf(then.tokens));
   const goes = inGoes(cutOf(named.tokens));
   const over = putBack(cutOf(goes.tokens));
   const topped = madeUpTo(cutOf(over.tokens));
@@ -106,6 +108,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     told: [
       steeped,
       usual,
+      then,
       named,
       goes,
       over,
