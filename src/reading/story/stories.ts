@@ -19,6 +19,7 @@ import { leftStanding } from './left-standing.ts';
 import { liquidParted } from './liquid-parted.ts';
 import { madeGood } from './made-good.ts';
 import { madeUpTo } from './made-up-to.ts';
+import { neitherIn } from './neither.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { oneTimes } from './one-times.ts';
@@ -67,7 +68,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const steeped = strained(cutOf(tokens));
   const usual = soItWas(cutOf(steeped.tokens));
   const then = lastTimes(cutOf(usual.tokens));
-  const named = rowNamed(cutOf(then.tokens));
+  const never = neitherIn(cutOf(then.tokens));
+  const named = rowNamed(cutOf(never.tokens));
   const goes = inGoes(cutOf(named.tokens));
   const over = putBack(cutOf(goes.tokens));
   const topped = madeUpTo(cutOf(over.tokens));
@@ -109,6 +111,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       steeped,
       usual,
       then,
+      never,
       named,
       goes,
       over,
