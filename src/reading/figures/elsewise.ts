@@ -244,9 +244,9 @@ const isTelling = (tokens: readonly Token[], k: number, { quantity }: Figure): b
 };
 
 const elsewhen =
-  /\b(?:(?:my|the|our|an?|her|his|their) (?:last|previous|earlier|old|older|former|first) (?:one|batch|bar|bars|recipe|try|soap|card|version|sheet|slip|note)|last (?:time|year|month|week|spring|summer|autumn|fall|winter)|back then|years? ago)\b/;
+  /\b(?:(?:my|the|our|an?|her|his|their) (?:last|previous|earlier|old|older|former|first) (?:one|batch|bar|bars|recipe|try|soap|card|version|sheet|slip|note)|(?:last|previous) (?:time|year|month|week|spring|summer|autumn|fall|winter|one|batch|soap|lot|loaf|go)|(?:one|batch|time|soap) before|in (?:spring|summer|autumn|fall|winter|january|february|march|april|june|july|august|september|october|november|december)|back then|years? ago)\b/;
 const crossedOut = /\b(?:crossed|struck|scratched) (?:[a-z]+ ){0,4}(?:out|through)\b/;
-const present = /\b(?:now|today|this|so|again|same|want|like|would|use)\b/;
+const present = /\b(?:now|today|this|so|again|same|want|like|would|should|better|rather|use|as (?:in|with|for))\b/;
 
 /** "My last one had 5 % superfat", "her older card had 8 %" beside a superfat of this one: of another batch. */
 function isOfOtherBatch(tokens: readonly Token[], k: number): boolean {

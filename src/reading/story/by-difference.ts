@@ -75,7 +75,7 @@ const left = new RegExp(
 );
 /** "A 500 g jar of coconut except for 140 g", "all but 140 g of a jar". */
 const allBut =
-  /@[^@#?.]{0,40}\b(?:except(?: for)?|minus|less|apart from|all but|save for|bar) (?:the last |about |some )*(?<a>#)(?! (?:of )?(?:the |a |my )*@)|\b(?:all|whole|everything)\b[^@?.]{0,30}@[^@#?.]{0,20}\bbut (?:for )?(?:the last |about )*(?<b>#)(?! (?:of )?@)/d;
+  /@[^@#?.]{0,40}\b(?:except(?: for)?|minus|less|apart from|all but|save for|bar) (?:the (?:last )?|about |some )*(?<a>#)(?! (?:of )?(?:the |a |my )*@)|\b(?:all|whole|everything)\b[^@?.]{0,30}@[^@#?.]{0,20}\bbut (?:for )?(?:the last |about )*(?<b>#)(?! (?:of )?@)/d;
 /** It is still there, and nobody says that this is what was used. */
 const stillThere =
   /\b(?:still|now|theres|there (?:is|are)|whats|what is|(?:is|are) (?:still )?left|stay(?:s|ed)|remain(?:s|ed)?)\b/;
@@ -98,6 +98,8 @@ interface Found {
   readonly name: number;
   /** The greater weight stands in its row. */
   readonly listed?: true;
+  /** It is said right behind: "minus 50 g". */
+  readonly off?: true;
   /** Of two that were mixed, the figure of the other one. */
   readonly mixed?: number;
   /** Both weights, the greater one first. */
@@ -287,6 +289,7 @@ function restOf(tokens: readonly Token[], story: Story, text: string): Found | n
   return {
     name,
     ...(isBesideIt ? { listed: true } : {}),
+    ...(but ? { off: true } : {}),
     more,
     less,
     from: but ? story.tokenAt(but.index) : Math.min(said, less),
@@ -386,10 +389,10 @@ function isOnly(tokens: readonly Token[], { name, more, less }: Found): boolean 
   });
 }
 
-/** "Three 250 g blocks, minus 50 g": off one of them. */
-const isCounted = (tokens: readonly Token[], k: number): boolean => {
+/** "Three 250 g blocks, minus 50 g": off one of them; how many there are, 1 where nobody says so. */
+const countOf = (tokens: readonly Token[], k: number): number => {
   const before = tokens[k - 1];
-  return before?.t === 'quantity' && before.quantity.dim === 'bare';
+  return before?.t === 'quantity' && before.quantity.dim === 'bare' ? before.quantity.value : 1;
 };
 
 /** The list with what such differences leave. */
@@ -403,7 +406,9 @@ export function byDifference(cut: Cut): { readonly tokens: readonly Token[]; rea
   for (const [k, sentence] of sentences.entries()) {
     if (sentence.from < since || sentence.text.length === 0) continue;
     const found = foundAt(cut.tokens, sentences, k);
-    if (!found || !isOnly(cut.tokens, found) || isCounted(cut.tokens, found.more)) continue;
+    if (!found || !isOnly(cut.tokens, found)) continue;
+    if (countOf(cut.tokens, found.more) !== 1 && !(found.off && found.listed && isPot(cut.tokens[found.more + 1])))
+      continue;
     // "50 % lye solution (sodium hydroxide)": what was weighed is the solution
     const name = cut.tokens[found.name];
     if (!found.listed && isIngredient(name) && name.meaning.kind === 'alkali' && cut.tokens.some(isStock)) continue;
@@ -434,6 +439,8 @@ function placeFor(tokens: readonly Token[], name: number, weights: readonly numb
 function taken(out: Token[], { name, listed, mixed, more, less, from, to }: Found): PutRight {
   const [whole, part, thing] = [out[more] as Figure, out[less] as Figure, out[name] as Name];
   const isOne = more === less;
+  const [before, pack] = [out[more - 1], out[more + 1]];
+  const count = countOf(out, more);
   for (let k = from; k < to; k++) {
     const token = out[k];
     if (token && k !== name && (token.t === 'word' || token.t === 'name')) out[k] = asFiller(token);
@@ -458,7 +465,13 @@ function taken(out: Token[], { name, listed, mixed, more, less, from, to }: Foun
   }
   const value = isOne
     ? Math.abs(whole.quantity.value - (whole.quantity.upTo ?? 0))
-    : weightAt(out, more, less) - weightAt(out, less, less);
+    : count * weightAt(out, more, less) - weightAt(out, less, less);
+  if (count !== 1)
+    for (const [at, one] of [
+      [more - 1, before],
+      [more + 1, pack],
+    ] as const)
+      if (one) out[at] = asFiller(one);
   const now = {
     ...withValue(isOne ? { ...whole.quantity, upTo: null } : part.quantity, value),
     upTo: null,
@@ -470,7 +483,9 @@ function taken(out: Token[], { name, listed, mixed, more, less, from, to }: Foun
   if (at !== more) out[more] = wordOrStop(whole);
   const numbers = [...whole.quantity.numbers, ...spareOf(part, !isOne)];
   out[at] = { ...whole, from: stand.from, to: stand.to, quantity: { ...now, numbers } };
-  const said = isOne ? whole.quantity.text : `${written(whole.quantity)} less ${written(part.quantity)}`;
+  const said = isOne
+    ? whole.quantity.text
+    : `${count === 1 ? '' : `${count} x `}${written(whole.quantity)} less ${written(part.quantity)}`;
   return told(`I took ${now.text} of ${thing.text}, which is ${said}, as the post says.`);
 }
 

@@ -16,6 +16,9 @@ const last =
 const lastTime = new RegExp(`\\b${last}\\b`);
 const done =
   /\b(?:i|we|it|that|this|which|lye|@|L) (?:only |just |had |have )*(?:took|take|had|used|put|did|was|were|went|weighed|made|zapped)\b/;
+/** Why figures of it are set aside. */
+export const ofLast = 'of last time';
+
 /** "So this time 84 g", "84 g this time", "I took 84 g today". */
 const thisTime =
   /\b(?:this time|now|today|tonight|so|hence|this one)\b(?: (?:it|its|i|we|im|ive|is|was|have|had|has|took|take|used|use|put|in|went|with|only|just|down|to|at|this time|now|today|there|are|got|weighed|did|made|make|thats|that|go|going|,|:|=|-))* (?<a>#)(?! (?:of )?(?:@|F))|(?<b>#) (?:of it |in )?(?:this time|now|today|tonight|instead|in this one)\b/d;
@@ -130,7 +133,7 @@ export function lastTimes(cut: Cut): { readonly tokens: readonly Token[]; readon
       });
     } else if (isOfThen(tokens, sentence, whole)) {
       out ??= [...tokens];
-      hush(out, from, to, 'of another batch');
+      hush(out, from, to, ofLast);
       told.push({ text: 'I left out what the post tells of last time.', gone: [], from, to, settles: true });
     }
   }
