@@ -63,6 +63,7 @@ import { timetables } from './figures/timetable.ts';
 import { forVessel } from './figures/vessels.ts';
 import { warmAt } from './figures/warm-at.ts';
 import { washedWith } from './figures/washed-with.ts';
+import { waterInAll } from './figures/water-in-all.ts';
 import { whatWasLeft } from './figures/what-was-left.ts';
 import { wholly } from './figures/wholly.ts';
 import { equalParts, fractionShares, fractionsEach, partsOn, shareBase } from './figures/worded-shares.ts';
@@ -123,6 +124,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [halfAndHalf, always],
     [milkOfWater, always],
     [partsOfWater, always],
+    [waterInAll, always],
     [strengthToo, signal.percent],
     [headsLiquid, signal.for],
     [headsAlkalis, always],

@@ -427,7 +427,7 @@ function foundAt(tokens: readonly Token[], sentences: readonly Sentence[], k: nu
 }
 
 /** Where the weight stands beside its name: in the place of a word, of a sign, or of one of the two weights. */
-function placeFor(tokens: readonly Token[], name: number, weights: readonly number[]): number {
+export function placeFor(tokens: readonly Token[], name: number, weights: readonly number[]): number {
   const [before, next] = [tokens[name - 1], tokens[name + 1]];
   const isFree = (token: Token | undefined): boolean =>
     token?.t === 'word' || (token?.t === 'name' && !isIngredient(token));

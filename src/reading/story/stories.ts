@@ -1,5 +1,6 @@
 /** What notes and stories around a list say of its rows, one rule after the other. */
 
+import { missingSaid } from '../figures/missing-said.ts';
 import type { PutRight } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
 import type { Token } from '../words/tokens.ts';
@@ -24,6 +25,7 @@ import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { oneTimes } from './one-times.ts';
 import { onlyThese } from './only-these.ts';
+import { onlyUse } from './only-use.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
 import { saidOutright } from './outright.ts';
@@ -65,11 +67,12 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     const broken = brokenOff(tokens);
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
-  const steeped = strained(cutOf(tokens));
+  const steeped = strained(cutOf(missingSaid(tokens)));
   const usual = soItWas(cutOf(steeped.tokens));
   const then = lastTimes(cutOf(usual.tokens));
   const never = neitherIn(cutOf(then.tokens));
-  const named = rowNamed(cutOf(never.tokens));
+  const there = onlyUse(cutOf(never.tokens));
+  const named = rowNamed(cutOf(there.tokens));
   const goes = inGoes(cutOf(named.tokens));
   const over = putBack(cutOf(goes.tokens));
   const topped = madeUpTo(cutOf(over.tokens));
@@ -112,6 +115,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       usual,
       then,
       never,
+      there,
       named,
       goes,
       over,
