@@ -38,3 +38,10 @@ test.each([
 ])('the water is not with the lye: %s', (said) =>
   expect(potOf(`Olive 500 g, coconut 300 g, 115 g lye. ${said} Ok?`).grams['water']).toBe(260),
 );
+
+test('what went elsewhere is none of it', () =>
+  expect(potOf('had 500g coconut oil but used 40g for hair so thats 460g. plus 700g lard. lye wanted').grams).toEqual({
+    'coconut-oil': 460,
+    lard: 700,
+    water: 0,
+  }));

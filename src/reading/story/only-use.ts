@@ -10,12 +10,14 @@ import { placeFor, vessels } from './by-difference.ts';
 import { isPlain, rowsOf, weightAt } from './tale.ts';
 
 const use =
-  '(?:(?:but|and|though|yet|only|so|of which|of that|,|;|-|–|—) )+(?:(?:i|we|ill|im|ive|well|id|will|ll|shall|am|have|going to|plan to|want to|would like to|can|could|only|just|really|then|now|today|of it|of that) )*(?:use|used|using|take|took|taking|need|needed|put in|put|want|melt|melted|weighed out|go with|went with) (?:only |just |exactly |in |out )*(?<less>#)(?! (?:(?:of )?(?:the |my )?(?!it\\b|that\\b|this\\b)@|more|extra))';
+  '(?:(?:but|and|though|yet|only|so|of which|of that|,|;|-|–|—) )+(?:(?:i|we|ill|im|ive|well|id|will|ll|shall|am|have|going to|plan to|want to|would like to|can|could|only|just|really|then|now|today|of it|of that) )*(?:use|used|using|take|took|taking|need|needed|put in|put|want|melt|melted|weighed out|go with|went with) (?:only |just |exactly |in |out )*(?<less>#)(?! (?:(?:of )?(?:the |my )?(?!it\\b|that\\b|this\\b)@|more|extra|(?:of (?:it|that) )?(?:for|on|in|up) (?!(?:this|it\\b|here|mine|soap|now|today|tonight|(?:the|my|this|a|our) (?:soap|batch|pot|recipe|one)))))';
 const inIt = `(?: (?:in it|in there|inside|left|of it|still|in (?:the|my|a) (?:[a-z]+ )?${vessels}|in (?:the )?stock|at home|here|in all|in total|now|over))*`;
 const ways = [
   `(?<x>@)(?: oil| butter)?(?: ${vessels})?(?: (?:still|now|only))? (?:has|had|holds|held|contains|contained|is|was) (?:still |about |around )*(?<more>#)${inIt} ?${use}`,
   `\\b(?:have|ve|ive|got|theres|there (?:is|are|was|were)|had) (?:still |about |around |got |a )*(?<more>#) (?:of )?(?:the |my )?(?<x>@)${inIt} ?${use}`,
 ].map((way) => new RegExp(way, 'd'));
+/** "So that's 460 g". */
+const leaves = /^[^@#?]{0,40}\b(?:so|leaves|leaving|makes|thats|left)\b[^@#?]{0,20}#/;
 const open = /\b(?:if|last (?:time|batch|year|month|week)|next|usually|normally|always|he|she|they|each|per|every)\b/;
 
 interface Found {
@@ -35,7 +37,12 @@ function foundIn(tokens: readonly Token[], text: string, tokenAt: (place: number
       number,
       number,
     ];
-    if (!isFat(tokens[name]) || !(weightAt(tokens, more, less) > weightAt(tokens, less, less))) continue;
+    if (
+      leaves.test(text.slice(found.index + found[0].length)) ||
+      !isFat(tokens[name]) ||
+      !(weightAt(tokens, more, less) > weightAt(tokens, less, less))
+    )
+      continue;
     if (rowsOf(tokens, tokens[name], tokens.length).some(({ figure }) => figure !== more && figure !== less)) continue;
     return { name, more, less };
   }

@@ -28,6 +28,7 @@ import { onlyThese } from './only-these.ts';
 import { onlyUse } from './only-use.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
+import { othersTake } from './others-take.ts';
 import { saidOutright } from './outright.ts';
 import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
@@ -72,7 +73,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const then = lastTimes(cutOf(usual.tokens));
   const never = neitherIn(cutOf(then.tokens));
   const there = onlyUse(cutOf(never.tokens));
-  const named = rowNamed(cutOf(there.tokens));
+  const others = othersTake(cutOf(there.tokens));
+  const named = rowNamed(cutOf(others.tokens));
   const goes = inGoes(cutOf(named.tokens));
   const over = putBack(cutOf(goes.tokens));
   const topped = madeUpTo(cutOf(over.tokens));
@@ -116,6 +118,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       then,
       never,
       there,
+      others,
       named,
       goes,
       over,
