@@ -4,21 +4,36 @@
  */
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isFat, isIngredient, spoken, wordOrStop } from '../words/token-is.ts';
+import { endsDotted, isIngredient, spoken, wordOrStop } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { placeFor, vessels } from './by-difference.ts';
+import { joinedAt } from './story.ts';
 import { isPlain, rowsOf, weightAt } from './tale.ts';
 
 const use =
   '(?:(?:but|and|though|yet|only|so|of which|of that|,|;|-|–|—) )+(?:(?:i|we|ill|im|ive|well|id|will|ll|shall|am|have|going to|plan to|want to|would like to|can|could|only|just|really|then|now|today|of it|of that) )*(?:use|used|using|take|took|taking|need|needed|put in|put|want|melt|melted|weighed out|go with|went with) (?:only |just |exactly |in |out )*(?<less>#)(?! (?:(?:of )?(?:the |my )?(?!it\\b|that\\b|this\\b)@|more|extra|(?:of (?:it|that) )?(?:for|on|in|up) (?!(?:this|it\\b|here|mine|soap|now|today|tonight|(?:the|my|this|a|our) (?:soap|batch|pot|recipe|one)))))';
 const inIt = `(?: (?:in it|in there|inside|left|of it|still|in (?:the|my|a) (?:[a-z]+ )?${vessels}|in (?:the )?stock|at home|here|in all|in total|now|over))*`;
+const packed = '(?<x>@)[^@#?.]{0,12}\\b(?:sold|comes?|came|packed|packaged)\\b[^@#?.]{0,16}\\bin (?:an? |big |small |just |only )*';
+const packs = `${vessels}(?:s|es)?`;
+const source = '(?:from|of|out of) (?:it|that|one|this|there|them|the (?:bag|tub|tin|box|bottle|jar|pack|packet))';
+const took = '(?:i|we) (?:(?:have|had|just|only|now) )*(?:took|take|taken|used|use|weighed|weighed out) (?:out |only |just )*(?<less>#)';
+const drawn = `[^@#?.]{0,20}[,;.:–-] (?:(?:and|so|but) )?(?=[^@?.]{0,60}${source})(?:${source} )?${took}(?! (?:of )?@)`;
 const ways = [
   `(?<x>@)(?: oil| butter)?(?: ${vessels})?(?: (?:still|now|only))? (?:has|had|holds|held|contains|contained|is|was) (?:still |about |around )*(?<more>#)${inIt} ?${use}`,
   `\\b(?:have|ve|ive|got|theres|there (?:is|are|was|were)|had) (?:still |about |around |got |a )*(?<more>#) (?:of )?(?:the |my )?(?<x>@)${inIt} ?${use}`,
+  // "is sold in bags of 1 kg, from it I took 117 g", "comes in 1 kg bags. I took 117 g from one"
+  `${packed}${packs} of (?<more>#)${drawn}`,
+  `${packed}(?<more>#) ${packs}${drawn}`,
 ].map((way) => new RegExp(way, 'd'));
 /** "So that's 460 g". */
 const leaves = /^[^@#?]{0,40}\b(?:so|leaves|leaving|makes|thats|left)\b[^@#?]{0,20}#/;
 const open = /\b(?:if|last (?:time|batch|year|month|week)|next|usually|normally|always|he|she|they|each|per|every)\b/;
+
+const near = 2;
+
+/** A fat or an alkali, however it is called. */
+const isStuff = (token: Token | undefined): boolean =>
+  isIngredient(token) && /^(?:fat|alkali|ambiguous)$/.test(token.meaning.kind);
 
 interface Found {
   readonly name: number;
@@ -39,7 +54,7 @@ function foundIn(tokens: readonly Token[], text: string, tokenAt: (place: number
     ];
     if (
       leaves.test(text.slice(found.index + found[0].length)) ||
-      !isFat(tokens[name]) ||
+      !isStuff(tokens[name]) ||
       !(weightAt(tokens, more, less) > weightAt(tokens, less, less))
     )
       continue;
@@ -55,14 +70,16 @@ export function onlyUse(cut: Cut): { readonly tokens: readonly Token[]; readonly
   if (!tokens.some((token) => cues.test(spoken(token)))) return { tokens, told: [] };
   let out: Token[] | null = null;
   const told: PutRight[] = [];
-  for (const sentence of sentencesOf(cut)) {
-    if (sentence.figures < 2 || sentence.names === 0) continue;
-    const text = sentence.text.replace(/[@#]/g, (sign, place: number) => {
-      const token = tokens[sentence.tokenAt(place)];
+  const sentences = sentencesOf(cut);
+  for (const [k, sentence] of sentences.entries()) {
+    if (sentence.figures === 0 || sentence.names === 0) continue;
+    const story = joinedAt(sentences, k, sentence.figures > 1 ? 1 : near);
+    const text = story.text.replace(/[@#]/g, (sign, place: number) => {
+      const token = tokens[story.tokenAt(place)];
       if (sign === '@') return isIngredient(token) ? '@' : '&';
       return isPlain(token) ? '#' : '…';
     });
-    const found = foundIn(tokens, text, (place) => sentence.tokenAt(place));
+    const found = foundIn(tokens, text, story.tokenAt);
     if (!found) continue;
     out ??= [...tokens];
     const { name, more, less } = found;
@@ -81,8 +98,8 @@ export function onlyUse(cut: Cut): { readonly tokens: readonly Token[]; readonly
     told.push({
       text: `I took ${written(is.quantity)} of ${fat?.t === 'name' ? fat.text : ''}, of the ${written(was.quantity)} that are there, as the post says.`,
       gone: [was.quantity],
-      from: sentence.from,
-      to: sentence.to,
+      from: story.from,
+      to: Math.max(sentence.to, less + 1),
       settles: true,
     });
   }

@@ -59,8 +59,8 @@ export function othersTake(cut: Cut): { readonly tokens: readonly Token[]; reado
   const sentences = sentencesOf(cut);
   const lyes: readonly Weighed[] = [
     ...new Map(
-      [...rowsBefore(tokens, tokens.length), ...rowsOfAlkali(tokens, tokens.length)]
-        .filter(({ at }) => isIngredient(tokens[at]) && tokens[at].meaning.kind === 'alkali')
+      [...rowsBefore(tokens, tokens.length), ...rowsOfAlkali(tokens, tokens.length), ...sodaIn(tokens)]
+        .filter(({ at }) => isIngredient(tokens[at]) && /^(?:alkali|ambiguous)$/.test(tokens[at].meaning.kind))
         .map((row) => [row.figure, row]),
     ).values(),
   ];
@@ -110,5 +110,14 @@ export function othersTake(cut: Cut): { readonly tokens: readonly Token[]; reado
   }
   return none;
 }
+
+/** "Soda", which may be lye. */
+const sodaIn = (tokens: readonly Token[]): readonly Weighed[] =>
+  tokens.flatMap((token, at) => {
+    const figure = [at + 1, at - 1].find((near) => isPlain(tokens[near])) ?? -1;
+    return isIngredient(token) && token.meaning.kind === 'ambiguous' && token.meaning.id === 'soda' && figure >= 0
+      ? [{ at, figure, id: 'alkali' }]
+      : [];
+  });
 
 const kin: ReadonlySet<string> = new Set(relations.trim().split(/\s+/));
