@@ -41,6 +41,7 @@ import { melted } from './figures/melted.ts';
 import { halfAndHalf, milkOfWater } from './figures/milk-of-water.ts';
 import { namedBefore } from './figures/named-before.ts';
 import { nearlyDone } from './figures/nearly-done.ts';
+import { ofPlace } from './figures/of-place.ts';
 import { otherUses } from './figures/other-use.ts';
 import { packOfLye } from './figures/pack-of-lye.ts';
 import { barsOfIt, countPacks, manyOfIt, sizedPacks, takeParts } from './figures/packs.ts';
@@ -149,6 +150,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [shareCorrected, signal.percent],
     [elsewise, always],
     [nearlyDone, always],
+    [ofPlace, always],
     [otherUses, always],
     [lyeFree, always],
     [byVolume, always],

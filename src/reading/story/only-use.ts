@@ -13,10 +13,12 @@ import { isPlain, rowsOf, weightAt } from './tale.ts';
 const use =
   '(?:(?:but|and|though|yet|only|so|of which|of that|,|;|-|–|—) )+(?:(?:i|we|ill|im|ive|well|id|will|ll|shall|am|have|going to|plan to|want to|would like to|can|could|only|just|really|then|now|today|of it|of that) )*(?:use|used|using|take|took|taking|need|needed|put in|put|want|melt|melted|weighed out|go with|went with) (?:only |just |exactly |in |out )*(?<less>#)(?! (?:(?:of )?(?:the |my )?(?!it\\b|that\\b|this\\b)@|more|extra|(?:of (?:it|that) )?(?:for|on|in|up) (?!(?:this|it\\b|here|mine|soap|now|today|tonight|(?:the|my|this|a|our) (?:soap|batch|pot|recipe|one)))))';
 const inIt = `(?: (?:in it|in there|inside|left|of it|still|in (?:the|my|a) (?:[a-z]+ )?${vessels}|in (?:the )?stock|at home|here|in all|in total|now|over))*`;
-const packed = '(?<x>@)[^@#?.]{0,12}\\b(?:sold|comes?|came|packed|packaged)\\b[^@#?.]{0,16}\\bin (?:an? |big |small |just |only )*';
+const packed =
+  '(?<x>@)[^@#?.]{0,12}\\b(?:sold|comes?|came|packed|packaged)\\b[^@#?.]{0,16}\\bin (?:an? |big |small |just |only )*';
 const packs = `${vessels}(?:s|es)?`;
 const source = '(?:from|of|out of) (?:it|that|one|this|there|them|the (?:bag|tub|tin|box|bottle|jar|pack|packet))';
-const took = '(?:i|we) (?:(?:have|had|just|only|now) )*(?:took|take|taken|used|use|weighed|weighed out) (?:out |only |just )*(?<less>#)';
+const took =
+  '(?:i|we) (?:(?:have|had|just|only|now) )*(?:took|take|taken|used|use|weighed|weighed out) (?:out |only |just )*(?<less>#)';
 const drawn = `[^@#?.]{0,20}[,;.:–-] (?:(?:and|so|but) )?(?=[^@?.]{0,60}${source})(?:${source} )?${took}(?! (?:of )?@)`;
 const ways = [
   `(?<x>@)(?: oil| butter)?(?: ${vessels})?(?: (?:still|now|only))? (?:has|had|holds|held|contains|contained|is|was) (?:still |about |around )*(?<more>#)${inIt} ?${use}`,
