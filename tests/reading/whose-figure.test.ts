@@ -23,7 +23,7 @@ describe('lye is asked for', () => {
 });
 
 test.each([
-  ["Liquid soap for my sister's cafe. 300 g coconut, 450 g olive, 105 g lye, 250 g water. Ok?", 250],
+  ["Soap for my sister's cafe. 300 g coconut, 450 g olive, 105 g lye, 250 g water. Ok?", 250],
   ['300 g coconut, 450 g olive, 105 g lye, 250 g cafe. Ok?', 0],
 ])('where it goes is no coffee: %s', (text, water) => {
   const { grams, doubts } = potOf(text);
