@@ -179,7 +179,6 @@ describe('a weight that is parted between the soap and something else', () => {
 describe('what is left to reckon, and no rule has reckoned', () => {
   const list = '640 g lard, 360 g coconut oil, 148 g lye, 320 g water.';
   test.each([
-    '300 g coconut oil, 138 g lye, 300 g water. I infused 800 g olive oil with calendula, after straining 700 g were left. ok?',
     'I mixed 200 g lye with 400 g water and kept back 150 g of it. 640 g lard and 360 g coconut. ok?',
     `${list} The jug with the lye was 230 g. ok?`,
   ])('is asked about: %s', (text) => expect(potOf(text)).toBeNull());

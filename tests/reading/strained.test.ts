@@ -20,6 +20,10 @@ describe('only what was strained goes in', () => {
     ['Olive 400 g, infused with calendula. After straining 365 g.', 365],
     ['Soaked annatto in 400 g olive for a week. Strained: 365 g. All of it went in.', 365],
     ['Infused 500 g olive oil with calendula, got 465 g back and used 400 g of it.', 400],
+    [
+      "I filled a jar with 400 g of olive oil and dried calendula. Strained it, squeezed the petals and got only 365 g of oil back; that's what went in, nothing topped up.",
+      365,
+    ],
     ['Castor 30 g, 400 g of olive oil that I infused with nettle (365 g after straining).', 365],
   ])('%s', (said, grams) => expect(olive(said)).toBe(grams));
 });
@@ -32,5 +36,7 @@ describe('and else it is as it was weighed', () => {
   ])('%s', (said) => expect(olive(said)).toBe(400));
 });
 
-test('what it was filled up to is asked about', () =>
-  expect(olive('Infused 400 g olive oil with nettle, got 365 g back and topped it up with fresh.')).toBeUndefined());
+test('what it was filled up to is asked about', () => {
+  expect(olive('Infused 400 g olive oil with nettle, got 365 g back, topped up with 35 g fresh.')).toBeUndefined();
+  expect(olive('Infused 400 g olive oil with nettle, got 365 g back and topped it up with fresh.')).toBeUndefined();
+});

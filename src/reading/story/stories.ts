@@ -156,6 +156,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       rested,
     ].flatMap(({ told }) => told),
     unheard:
+      steeped.unheard ??
       named.unheard ??
       over.unheard ??
       poured.unheard ??

@@ -4,6 +4,7 @@
  * fat has a row of its own besides, `figures/steeped.ts` hears it.
  */
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
+import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isFat, isIngredient, spoken, wordOrStop } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
@@ -11,7 +12,8 @@ import type { Weighed } from '../words/weighed.ts';
 import { joinedAt, type Story } from './story.ts';
 import { isPlain, rowsBefore, rowsOf, weightAt } from './tale.ts';
 
-const steeping = /\b(?:infus(?:ed?|ing|ion)|steep(?:ed|ing)?|macerat(?:ed?|ing)|soak(?:ed|ing))\b/;
+const steeping =
+  /\b(?:infus(?:ed?|ing|ion)|steep(?:ed|ing)?|macerat(?:ed?|ing)|soak(?:ed|ing)|(?:filled|packed|stuffed) (?:a|the|my) (?:[a-z]+ )?(?:jar|bottle)|on the (?:windowsill|sunny sill))\b/;
 const straining =
   '(?:strain(?:ed|ing)?|filter(?:ed|ing)?|siev(?:ed|ing)|press(?:ed|ing)?|squeez(?:ed|ing)|drain(?:ed|ing))';
 /** What came of it. */
@@ -24,6 +26,9 @@ const using =
 /** More was poured to it, or nobody has done it. */
 const otherwise =
   /\b(?:topp?ed|top(?:ping)? (?:it )?up|made up|refilled|added (?:fresh|more|new)|fresh|more|another|if|would|should|could|next|usually|normally|always|instead|never|again|wax|water)\b/;
+/** Nobody knows what then was in the pot. */
+const toppedUp = /\b(?:topp?ed|top(?:ping)?|made|filled) (?:it |that |them )?up\b|\brefilled\b/;
+const nothing = /\b(?:nothing|not|never) (?:was |been )?(?:topp?ed up|added|refilled|made up|more)\b/g;
 /** Sentences that tell it, and the share that comes out, at the least. */
 const most = 3;
 const leastOut = 0.5;
@@ -54,7 +59,7 @@ function steepedIn(sentence: Sentence, rows: readonly Weighed[]): Weighed | unde
 /** "Infused all of the 400 g olive". */
 const near = 4;
 
-function foundAt(tokens: readonly Token[], sentences: readonly Sentence[], k: number): Found | null {
+function foundAt(tokens: readonly Token[], sentences: readonly Sentence[], k: number): Found | 'topped' | null {
   const sentence = sentences[k];
   if (!sentence || !steeping.test(sentence.text)) return null;
   const story = joinedAt(sentences, k, most);
@@ -78,7 +83,7 @@ function foundAt(tokens: readonly Token[], sentences: readonly Sentence[], k: nu
   // "and used 350 g of it"
   const behind = begin + match.index + match[0].length;
   const clause = text.slice(behind).replace(/(?:@ #|# (?:of )?@|\?).*/, '');
-  if (otherwise.test(clause)) return null;
+  if (otherwise.test(clause.replace(nothing, ''))) return toppedUp.test(clause) ? 'topped' : null;
   const taken = using.exec(clause)?.indices?.groups?.['d']?.[0];
   const used = taken === undefined ? less : story.tokenAt(behind + taken);
   if (!(weightAt(tokens, used, row.figure) <= weightAt(tokens, less, row.figure))) return null;
@@ -94,14 +99,28 @@ function isNamedElse(tokens: readonly Token[], figure: number, name: number): bo
 }
 
 /** The list with what came out in the place of what was steeped. */
-export function strained(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function strained(cut: Cut): {
+  readonly tokens: readonly Token[];
+  readonly told: readonly PutRight[];
+  readonly unheard: string | null;
+} {
   const { tokens } = cut;
   const sentences = sentencesOf(cut);
   let out: Token[] | null = null;
+  let unheard: string | null = null;
   const told: PutRight[] = [];
   for (const [k, sentence] of sentences.entries()) {
     const found = foundAt(tokens, sentences, k);
     if (!found) continue;
+    if (found === 'topped') {
+      const last = sentences[Math.min(k + most, sentences.length) - 1];
+      unheard ??= rawText(
+        cut.prims,
+        tokens[sentence.from]?.from ?? 0,
+        tokens[(last?.to ?? sentence.to) - 1]?.from ?? 0,
+      );
+      continue;
+    }
     out ??= [...tokens];
     const { whole, name, less, used, to } = found;
     const [was, now] = [tokens[whole] as Figure, tokens[used] as Figure];
@@ -127,5 +146,5 @@ export function strained(cut: Cut): { readonly tokens: readonly Token[]; readonl
       settles: true,
     });
   }
-  return { tokens: out ?? tokens, told };
+  return { tokens: out ?? tokens, told, unheard };
 }

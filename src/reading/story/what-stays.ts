@@ -60,6 +60,8 @@ const awayBehind =
 const awayBefore = /^(?:spilled|spilt|lost|removed|returned|missing|surplus)$/;
 /** "Tipped 20 g back", "lost 20 g", "50 g of the olive ended up on the floor". */
 function isAway(tokens: readonly Token[], k: number): boolean {
+  // "strained it and got 540 g back"
+  if (/^(?:got|gave)$/.test(wordAt(tokens, k - 1))) return false;
   if ([1, 2, 3].some((back) => awayBefore.test(wordAt(tokens, k - back)))) return true;
   const words = tokens.slice(k + 1, k + 2 + 2 * near).map((one) => (isIngredient(one) ? 'it' : spoken(one)));
   const end = words.indexOf('');
