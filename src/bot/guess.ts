@@ -2,7 +2,7 @@ import type { Context } from '../commands/define.ts';
 import { questionOf } from '../commands/everyday.ts';
 import { heatQuestion, speaksOfHeat } from '../reading/heat/ask.ts';
 import type { RecipeReading } from '../reading/reading.ts';
-import { wishesAlkali } from '../reading/recipe/asks.ts';
+import { wantsOwnLye, wishesAlkali } from '../reading/recipe/asks.ts';
 import { mouldSize } from '../reading/words/aside.ts';
 
 /** Asked for before the work: what to wear, to mix in, to do with a spill. */
@@ -148,6 +148,7 @@ export function guess(text: string, context: Context): string | null {
   if (/^\W*(hi|hello|hey|help|\?+|what can you do|start)\W*$/i.test(text)) return 'help';
   if (holds(text, ['batch']) && batches.test(text)) return 'batch';
   if (holds(text, ['remind', 'timer', 'alarm', 'tell me']) && reminds.test(text)) return 'remind';
+  if (wantsOwnLye(text, read(text))) return 'lye';
   if (isRecipe(text, read(text))) return 'check';
   if (wantsAlkali(text, read(text)) || isShared(text, read(text))) return 'lye';
   if (isJudged(text, read(text))) return 'check';

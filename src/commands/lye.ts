@@ -7,6 +7,7 @@ import { insteadOfWater, waterBrought } from '../engine/soap.ts';
 import { concentrationOf, USUAL_WATER, WATER_LIMITS, type WaterRule } from '../engine/water.ts';
 import { toWeigh, USUAL_SUPERFAT } from '../engine/weigh.ts';
 import type { RecipeReading } from '../reading/reading.ts';
+import { wantsOwnLye } from '../reading/recipe/asks.ts';
 import { mass, massAtMost, massBoth, percent, percentRange, type Style } from '../units/print.ts';
 import { assumptionsOf, inOneLine } from './assumptions.ts';
 import { beforeMixing, thinCaution, untilClear } from './cautions.ts';
@@ -109,7 +110,9 @@ export const lye = defineCommand({
   },
   // A whole recipe after the word: the amount is there, and wants judging.
   instead: (text, context) => {
-    const { fats, alkali, doubts } = context.read(text);
+    const whole = context.read(text);
+    const { fats, alkali, doubts } = whole;
+    if (wantsOwnLye(text, whole)) return null;
     // "lye for 500 g oil, 5 %": the fat has no name yet, and 5 % is no strength
     if (doubts.some(({ id }) => id === 'ambiguous-name')) return null;
     const other = elsewhere('lye')(text, context);

@@ -41,6 +41,7 @@ import { melted } from './figures/melted.ts';
 import { halfAndHalf, milkOfWater } from './figures/milk-of-water.ts';
 import { namedBefore } from './figures/named-before.ts';
 import { nearlyDone } from './figures/nearly-done.ts';
+import { ofPlace } from './figures/of-place.ts';
 import { otherUses } from './figures/other-use.ts';
 import { packOfLye } from './figures/pack-of-lye.ts';
 import { barsOfIt, countPacks, manyOfIt, sizedPacks, takeParts } from './figures/packs.ts';
@@ -63,6 +64,7 @@ import { timetables } from './figures/timetable.ts';
 import { forVessel } from './figures/vessels.ts';
 import { warmAt } from './figures/warm-at.ts';
 import { washedWith } from './figures/washed-with.ts';
+import { waterInAll } from './figures/water-in-all.ts';
 import { whatWasLeft } from './figures/what-was-left.ts';
 import { wholly } from './figures/wholly.ts';
 import { equalParts, fractionShares, fractionsEach, partsOn, shareBase } from './figures/worded-shares.ts';
@@ -123,6 +125,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [halfAndHalf, always],
     [milkOfWater, always],
     [partsOfWater, always],
+    [waterInAll, always],
     [strengthToo, signal.percent],
     [headsLiquid, signal.for],
     [headsAlkalis, always],
@@ -147,6 +150,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [shareCorrected, signal.percent],
     [elsewise, always],
     [nearlyDone, always],
+    [ofPlace, always],
     [otherUses, always],
     [lyeFree, always],
     [byVolume, always],
@@ -277,7 +281,7 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
         leftOpen(told, heard.back) ??
         potDiffers(told, heard.back, pot) ??
         weighedApart(told, heard.back) ??
-        unsureOf(told, pot, isHeard) ??
+        unsureOf(told, heard.back, pot, isHeard) ??
         portionUnheard(told, heard.back)
       );
     },

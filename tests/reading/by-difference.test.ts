@@ -179,7 +179,6 @@ describe('a weight that is parted between the soap and something else', () => {
 describe('what is left to reckon, and no rule has reckoned', () => {
   const list = '640 g lard, 360 g coconut oil, 148 g lye, 320 g water.';
   test.each([
-    '300 g coconut oil, 138 g lye, 300 g water. I infused 800 g olive oil with calendula, after straining 700 g were left. ok?',
     'I mixed 200 g lye with 400 g water and kept back 150 g of it. 640 g lard and 360 g coconut. ok?',
     `${list} The jug with the lye was 230 g. ok?`,
   ])('is asked about: %s', (text) => expect(potOf(text)).toBeNull());
@@ -220,4 +219,29 @@ describe('what is left of a pack', () => {
     'I keep a can of ready mixed 50 % lye (sodium). Poured off 276 g of it and stirred in another 162 g of plain water. About 3 kg of the solution is still in the can.',
     'I keep ready-made 50 % lye (NaOH). Took 276 g of it, plus 162 g of water.',
   ])('of a solution: %s', (text) => expect(potOf(`650 g olive oil, 350 g coconut oil. ${text} Ok?`)).toEqual(olive));
+});
+
+describe('what a new pack less its rest leaves, of what nobody noted', () => {
+  test.each([
+    'I forgot to write down the lye. It was a brand new 500 g tub and what is left in it is 362 g.',
+    "I forgot to write down the lye. But it was a new 500 g tub and I've just weighed what is left in it, 362 g, nothing was spilt.",
+    "I don't know how much lye I used, only that the bag was a full 500 g and there are 362 g left in it.",
+    "I never weighed the lye. The tub was new, 500 g. There's 362 g in it now.",
+    "The lye came out of a new 500 g tub, I weighed the rest and it's 362 g.",
+    'The lye is from a new 500 g tub, 138 g of it. 362 g left for the next one.',
+  ])('%s', (said) => expect(potOf(`650 g olive oil, 350 g coconut oil, 300 g water. ${said} Safe?`)).toEqual(olive));
+
+  test('what was rendered is told in a bracket, and more follows', () =>
+    expect(
+      potOf(
+        'The lard tub (rendered it myself) was 3.42 kg before and 2.78 kg after. So work it out :) Also 360 g coconut oil, 148 g lye, 320 g water. Safe?',
+      ),
+    ).toEqual(lard));
+
+  test('more was taken of it before', () =>
+    expect(
+      potOf(
+        '650 g olive oil, 350 g coconut oil, 300 g water. It was a new 500 g tub of lye, some was used before, what is left in it is 362 g.',
+      ),
+    ).toBeNull());
 });

@@ -76,3 +76,19 @@ test.each([
   `I doubled this one: ${card}. These are the doubled amounts. Ok?`,
   `${card}. I doubled it all, except the coconut, which I left at 200 g. Ok?`,
 ])('of which size it is, is asked: %s', (text) => expect(pot(text)).toEqual(['asked']));
+
+test.each([
+  ['I needed 20 bars so I multiplied the lot by 2.5 and that is what I poured. Ok?', 1000],
+  ['I scaled everything up by 2 and this is in the pot. Ok?', 800],
+  ['I filled three moulds and mixed it in one big pot, three times everything. Ok?', 1200],
+  ["It's a huge tray: two and a half times everything. Ok?", 1000],
+  ['My mould is small, half of everything. Ok?', 200],
+  ['My aunt makes big pots, three times everything. Is mine ok?', 400],
+  ["Next week I'll fill three moulds, three times everything. Ok?", 400],
+])('how often it was made stands beside what was done: %s', (said, grams) => expect(lard(said)).toBe(grams));
+
+test.each([
+  'I multiplied the lot by 2.5 and a bit. Ok?',
+  "I doubled it all and that's what's on the list. Ok?",
+  'I weigh slowly, twice everything. Ok?',
+])('and this is asked about: %s', (said) => expect(lard(said)).toBeUndefined());

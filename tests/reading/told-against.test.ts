@@ -6,11 +6,9 @@ const list = 'Olive 550 g, coconut 250 g, castor 50 g, lye 117 g, water 270 g. '
 
 test.each([
   'I weighed the jug after pouring and 25 g of it had stayed behind.',
-  'I was going to put 60 g shea and 20 g beeswax in, but did neither in the end.',
   'Oh, and I swapped 60 g for shea at the last minute.',
   'My husband says he put 40 g of shea in when I was out.',
   "I did a quarter of hers, every single ingredient. I don't have a pot like that.",
-  'I filled three moulds and mixed the lot in one pot, three times everything.',
   'The tub now holds 200 g of coconut.',
   "There's 200 g of coconut in the tub now.",
   'I left the castor out and split it between the olive and the coconut.',
@@ -21,8 +19,7 @@ test.each([
 test.each([
   "Olive 550 g, coconut 250 g, water 270 g. The lye got wet in my notebook, it's either 121 or 131 g.",
   'I have 600 g coconut and 100 g castor, so by his rule I weighed 98 g. 200 g water. Lye ok?',
-  'Forgot to write down the lye, but it was a brand new 500 g tub and I weighed what is left, 362 g. Olive 550 g, coconut 300 g, water 270 g.',
-  'How much lye for 800 g lard and 200 g coconut? Last time I took 137 g but that was with palm instead of lard.',
+  'I keep a bottle of 50% lye solution (sodium hydroxide). Before soaping the bottle weighed 1120 g, afterwards 872 g. 500 g olive, 250 g coconut, 130 g water.',
   // a figure that carries its dot ends its sentence
   "olive 400 g, palm 300 g, castor 50 g, NaOH 104 g, water 320 g. There's 200 g of palm in the tub now.",
 ])('in the place of the list: %s', (post) => expect(potOf(post).doubts).not.toEqual([]));

@@ -323,6 +323,7 @@ const made = (): readonly Tale[] => [
     tells:
       /\blast (?:time|batch|year|month|week)\b[^.?#]{0,24}[#…] [^.?#]{0,12}\b(?:that|it|this|those) (?:was|were) (?:with|for|of) (?:the )?(?:[FN]\b|[a-z]+ instead)/,
     always: true,
+    heard: /of last time/,
   },
   // "I was going to put 60 g castor in, but did neither"
   {

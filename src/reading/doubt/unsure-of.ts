@@ -4,6 +4,7 @@
  * or didn't", "I'm fairly sure he scooped some back", "two thirds, by eye"), what a vessel weighs. Words of doubt, and
  * beside them what is doubted; not the outcome, which everybody doubts.
  */
+import type { PutRight } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { weighedThings } from '../words/weighed.ts';
@@ -245,8 +246,10 @@ const farBack = 4;
 const cues =
   /\b(?:about|actually|afraid|agree[ds]?|all|almost|also|another|anyones|approx\w*|aren?t|arguing|around|believes?|better|between|bit|bulk|bumped|ca|came|can|cannot|cant|certain|changed|circa|claims?|clue|convinced|copied|could|couldnt|couple|cut|debating|decided|did|didnt|difficult|disagrees?|discussing|do|done|dont|doubled|doubt\w*|either|ended|enlarged|exact|eye|eyeball\w*|fact|fears?|feeling|few|fighting|followed|forgot|found|freehand|guess\w*|half|halved|handful|hard|hasnt|have|havent|honest|idea|if|impossible|included|including|increased|insists?|isnt|kinds?|knows?|less|likely|little|longer|lost|lot|lowered|made|maintains?|may|maybe|meant|middle|might|more|most|nearly|neither|never|no|nobody|not|nothings?|one|or|ought|part|perhaps|plenty|possibl[ey]|precise|presumably|probably|quarrell?ing|quarters?|quite|raised|really|reckons?|reduced|remember|roughly|same|says?|scaled|settled|should|shr[au]nk|so|some|something|sorts?|stayed|still|suit|suppose|supposed|sure|suspects?|swapped|swears?|tare|there|thinks?|thirds?|three|trebled|tripled|truth|turned|two|types?|unable|uncertain|undecided|unknown|unsure|untouched|upped|variet\w+|versions?|well|werent|whether|which|with|without|wonder)\b|\ba #/;
 
+const howMuch = /\bhow (?:much|many|heavy)\b/;
+
 /** The words that doubt something of the list; null where none do. */
-export function unsureOf(cut: Cut, pot: InPot, isHeard: boolean): string | null {
+export function unsureOf(cut: Cut, back: readonly PutRight[], pot: InPot, isHeard: boolean): string | null {
   const { tokens, prims } = cut;
   const strength = tokens[strengthTwice(tokens) ?? -1];
   if (strength) return rawText(prims, strength.from, strength.to);
@@ -265,6 +268,12 @@ export function unsureOf(cut: Cut, pot: InPot, isHeard: boolean): string | null 
   for (const [k, sentence] of sentences.entries()) {
     if (!mayDoubt[k] || isSmallTalk(tokens, sentence)) continue;
     const text = texts[k] ?? '';
+    // "no idea how much lye it was": it has been reckoned
+    if (
+      howMuch.test(text) &&
+      back.some(({ reckons, to }) => reckons !== undefined && reckons < sentence.to && to > sentence.from)
+    )
+      continue;
     if (isOfScent(tokens, sentence)) continue;
     // what is asked for may be doubted
     if (pot.alkali.size === 0 && /\bL\b/.test(text) && !/\bF\b/.test(text)) continue;

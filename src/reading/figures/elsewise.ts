@@ -245,8 +245,11 @@ const isTelling = (tokens: readonly Token[], k: number, { quantity }: Figure): b
 
 const elsewhen =
   /\b(?:(?:my|the|our|an?|her|his|their) (?:last|previous|earlier|old|older|former|first) (?:one|batch|bar|bars|recipe|try|soap|card|version|sheet|slip|note)|last (?:time|year|month|week|spring|summer|autumn|fall|winter)|back then|years? ago)\b/;
+/** "Last one I did at 8 %", "in June I did it at 8 %", not "one last loaf at 7 %". */
+const wasSo =
+  /(?<!\b(?:one|a|this|for|next|very) )\b(?:(?:last|previous) (?:one|batch|soap|lot|loaf|go)|(?:one|batch|time|soap) before|in (?:spring|summer|autumn|fall|winter|january|february|march|april|may|june|july|august|september|october|november|december) (?=(?:i|we|it) ))\b.*\b(?:did|had|was|were|made|took|used|went)\b/;
 const crossedOut = /\b(?:crossed|struck|scratched) (?:[a-z]+ ){0,4}(?:out|through)\b/;
-const present = /\b(?:now|today|this|so|again|same|want|like|would|use)\b/;
+const present = /\b(?:now|today|this|so|again|same|want|like|would|should|better|rather|use|as (?:in|with|for))\b/;
 
 /** "My last one had 5 % superfat", "her older card had 8 %" beside a superfat of this one: of another batch. */
 function isOfOtherBatch(tokens: readonly Token[], k: number): boolean {
@@ -260,7 +263,8 @@ function isOfOtherBatch(tokens: readonly Token[], k: number): boolean {
     .join(' ');
   // "superfat 3 %, 8 % is crossed out": nobody knows of which it is said
   const isLone = sentence.filter((one) => one.t === 'quantity' && one.quantity.dim === 'percent').length === 1;
-  const isTold = elsewhen.test(text) || (crossedOut.test(behind) && !/\b(?:wrote|written)\b/.test(text));
+  const isTold =
+    elsewhen.test(text) || wasSo.test(text) || (crossedOut.test(behind) && !/\b(?:wrote|written)\b/.test(text));
   return isLone && isTold && !present.test(text) && !sentence.some(isIngredient);
 }
 

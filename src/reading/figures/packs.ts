@@ -159,6 +159,26 @@ const isOpen = (tokens: readonly Token[], k: number): boolean => isStop(tokens[k
 const ends = (tokens: readonly Token[], k: number): boolean =>
   isStop(tokens[k]) || isMark(tokens[k], ',)+') || isWord(tokens[k], 'and');
 
+const part =
+  /^(?<all>(?<off>(?:and|plus)|(?:minus|less|except|without)) (?:a |the )?(?:(?<of>half|quarter|third)(?= (?:of (?:a|another|one|the (?:second|third|next|last|other|[a-z]+th))\b|one\b|block\b|pack\b|tub\b|jar\b|bar\b|went\b|$))|(?<one>one)(?= (?:i|we|that|which|of them|for|$))))/;
+const parts: Readonly<Record<string, number>> = { half: 1 / 2, quarter: 1 / 4, third: 1 / 3 };
+/** "Three 250 g blocks of lard and a half one", "three … minus one I gave away": of how many more or less it is told. */
+function partBehind(
+  tokens: readonly Token[],
+  k: number,
+): { readonly add: number; readonly text: string; readonly to: number } {
+  let at = isWord(tokens[k], 'of') ? k + 1 : k;
+  if (isIngredient(tokens[at])) at++;
+  if (isMark(tokens[at], ',')) at++;
+  const words = tokens.slice(at, at + 8).map((one) => (one.t === 'quantity' ? one.quantity.text : spoken(one)));
+  const found = part.exec(words.join(' ').toLowerCase())?.groups;
+  if (!found?.['all']) return { add: 0, text: '', to: at };
+  const { all: text, off = '', of, one } = found;
+  const adds = off === 'and' || off === 'plus';
+  const add = of ? (parts[of] ?? 0) : one && !adds ? 1 : 0;
+  return { add: adds ? add : -add, text, to: at + text.split(' ').length };
+}
+
 /** "Two 250 g blocks of lard", "lard: two 250 g blocks", "both 1 kg tins of olive oil": so many times what one holds. */
 export function sizedPacks(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
@@ -177,7 +197,11 @@ export function sizedPacks(tokens: readonly Token[], { figures }: Signals): read
     const counted = countBefore(tokens, k);
     if (!counted || !isNamed(tokens, counted.at, k + 2)) continue;
     out ??= [...tokens];
-    out[k] = { ...sized, quantity: multiplied(sized.quantity, counted.count, true) };
+    const { add, text, to } = partBehind(tokens, k + 2);
+    const { count: many } = counted;
+    const all = add === 0 ? many : { ...many, value: many.value + add, text: `${many.text} ${text}` };
+    out[k] = { ...sized, quantity: multiplied(sized.quantity, all, true) };
+    for (let at = to - text.split(' ').length; at < to && add !== 0; at++) out[at] = asFiller(tokens[at] as Token);
     const count = tokens[counted.at];
     if (count) out[counted.at] = asFiller(count);
   }
@@ -189,6 +213,18 @@ const having = /^(?:have|got|ive|use|used|using|take|took|taking|need|melted|wei
 const usingIt = /^(?:use|used|using|take|took|taking|need|melted|weighed)$/;
 /** Tokens from the size to how many of it there are, at the most. */
 const longestWay = 14;
+
+/** "Three and a half blocks went in", "two of them were used". */
+function wentBehind(tokens: readonly Token[], at: number): boolean {
+  let k = at + 1;
+  while (k - at <= 3 && (isPlural(tokens, k) || /^(?:of|them|those|these|whole|full|bars)$/.test(spoken(tokens[k]))))
+    k++;
+  const [verb, way] = [spoken(tokens[k]), spoken(tokens[k + 1])];
+  return (
+    (/^(?:went|go|goes|got)$/.test(verb) && /^(?:in|into)$/.test(way)) ||
+    (/^(?:were|was|are|is|got)$/.test(verb) && /^(?:used|melted|put)$/.test(way))
+  );
+}
 
 /** "Comes in 250 g bars": what one holds, and how many are had or used, by the next verb that says so. */
 function countOfIt(tokens: readonly Token[], k: number): readonly number[] {
@@ -204,8 +240,10 @@ function countOfIt(tokens: readonly Token[], k: number): readonly number[] {
     const { value } = token.quantity;
     const ends =
       isStop(next) || isMark(next, ',)') || isWord(next, 'and') || isWord(next, 'of') || isPlural(tokens, at + 1);
-    if (!having.test(verb) || !ends || !Number.isInteger(4 * value) || value < 1 || value > mostPacks) return [];
-    found.push({ at, uses: usingIt.test(verb) });
+    const went = wentBehind(tokens, at);
+    if (!(went || (having.test(verb) && ends)) || !Number.isInteger(4 * value) || value < 1 || value > mostPacks)
+      return [];
+    found.push({ at, uses: went || usingIt.test(verb) });
   }
   const uses = found.filter((one) => one.uses);
   const [meant, ...more] = uses.length > 0 ? uses : found;
@@ -219,7 +257,8 @@ export function barsOfIt(tokens: readonly Token[], { figures }: Signals): readon
     const size = tokens[k];
     const bars = tokens[k + 1];
     if (!isMeasured(size) || !bars || !isWord(tokens[k - 1], 'in') || !coming.test(wordAt(tokens, k - 2))) continue;
-    if (!isIngredient(tokens[k - 3]) || !(isPlural(tokens, k + 1) || isRole(bars, 'bars'))) continue;
+    const name = /^(?:is|are|gets|only|usually|always)$/.test(wordAt(tokens, k - 3)) ? k - 4 : k - 3;
+    if (!isIngredient(tokens[name]) || !(isPlural(tokens, k + 1) || isRole(bars, 'bars'))) continue;
     const [at = -1, ...others] = countOfIt(tokens, k);
     const count = tokens[at];
     out ??= [...tokens];

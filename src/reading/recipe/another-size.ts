@@ -64,7 +64,12 @@ const another = /\b(?:last (?:month|time|week|year|summer|winter|spring|autumn|b
 const earlier = /\b(?:last (?:month|time|week|year|batch)|yesterday|(?:days?|weeks?|months?|years?) ago)\b/i;
 /** The figures are those behind it, or this one is made as it is written. */
 const afterwards =
-  /\b(?:these|those|figures?|amounts?|weights?|above|list|that|this|here)(?: above)? (?:are|is) (?:already |now )?(?:the )?(?:doubled|halved|tripled|trebled|quadrupled)\b|\balready (?:doubled|halved|tripled|trebled|quadrupled)\b|\b(?:these|those|they|the figures|the amounts|above|below) (?:are|is) (?:already |now )?(?:the|my) (?:doubled|halved|tripled|trebled|double|half|new|final) (?:amounts?|figures?|weights?|ones?|list|batch|recipe)\b|\b(?:today|this time|now)\b[^.!?\n]{0,24}\bas (?:it (?:is|stands)|written|listed)\b/i;
+  /\b(?:these|those|figures?|amounts?|weights?|above|list|that|this|here)(?: above)? (?:are|is) (?:already |now )?(?:the )?(?:doubled|halved|tripled|trebled|quadrupled)\b|\balready (?:doubled|halved|tripled|trebled|quadrupled)\b|\b(?:these|those|they|the figures|the amounts|above|below) (?:are|is) (?:already |now )?(?:the|my) (?:doubled|halved|tripled|trebled|double|half|new|final) (?:amounts?|figures?|weights?|ones?|list|batch|recipe)\b|\b(?:today|this time|now)\b[^.!?\n]{0,24}\bas (?:it (?:is|stands)|written|listed)\b|\b(?:that|this|these|those|it)(?:['’]?s| is| are) (?:what|the (?:list|figures?|amounts?))\b[^.!?\n]{0,16}\b(?:on (?:the|my|that) (?:list|card|page|sheet)|above|here|written|wrote|listed|typed|posted|gave|see)\b/i;
+/** "My aunt makes big pots, three times everything", "I read it slowly, twice everything": nothing that was made. */
+const notMade = new RegExp(
+  `\\b(?:check|weigh|measur|count|compar|tar|test|read|went|gone|go|look)(?:ed|ing|s|e)?\\b[^.!?\\n]*$|\\b(?:she|he|they|(?:my|our|her|his|the) (?:${relations.replaceAll(' ', '|')})s?|people|others)\\b(?![^.!?\\n]*\\b(?:i|we)\\b)[^.!?\\n]*$`,
+  'i',
+);
 const wished = /\b(?:want|need|please|like|pls|plz)\b/i;
 
 interface Sized {
@@ -113,7 +118,7 @@ const amountsIn = (text: string): number => (text.match(new RegExp(amount, 'gi')
 const fraction =
   '(?:a |one )?half|(?:a|one|two|three|four|five|six|seven|nine) (?:thirds?|quarters?|fourths?|fifths?|sixths?|eighths?|tenths?)|[1-9]/(?:[2-9]|10)(?![\\d/])|[½⅓⅔¼¾]';
 const numeral =
-  '\\d+ \\d/\\d|\\d+(?:[.,]\\d+)?|(?:one|two|three|four|five|six)(?: and (?:a|one|two|three) (?:half|thirds?|quarters?))?|ten';
+  '\\d+ \\d/\\d|\\d+(?:[.,]\\d+)?(?![.,]?\\d)|(?:one|two|three|four|five|six)(?: and (?:a|one|two|three) (?:half|thirds?|quarters?))?|ten';
 const partOf = `(?<part>${fraction}|double|twice|triple|treble|quadruple|\\d+(?:[.,]\\d+)? ?(?:%|percent|per cent)(?= of (?!(?:it|that|this)\\b))|(?:${numeral})(?: times| ?[x×]))`;
 const whole = `(?:everything|(?:every|each) (?:single )?(?:thing|line|row|item|ingredient|amount|figure|number|weight|last thing)|all of (?:it|that|them|this|the above)|it all|all that|all this|all|it|that|this(?: recipe| batch| list)?(?! (?:time|week|year|month|morning|weekend))|(?:the|my|our|her|his|their|that)(?: (?!jar|tub|jug|bag)[a-z]+)? (?:recipe|card|list|sheet|page|amounts?)|(?:hers|theirs|(?<=\\bof )his|(?:her|his|their|(?:my |our |the )?[a-z]+['’]s) (?:whole |big |usual |full )?(?:batch|lot|amounts?|recipe|card|list|quantit(?:y|ies)|pot|loaf))|the (?:lot|whole (?:thing|lot|batch|sheet)|batch|above|original))`;
 const lightly = '(?:(?:only|just|then|actually|exactly|precisely|really|now|a) )*';
@@ -130,7 +135,7 @@ const ofCard =
   '(?: (?:on|in|of|from) (?:the|this|that|my|her|his|our) (?:\\w+ )?(?:card|list|sheet|page|recipe|table|book))?';
 /** What may follow: "I took half of it out" is said of the batter, "half that price" of something else. */
 const ends =
-  '(?=\\s*(?:$|[-.,;:!?()–—]|(?:please|pls|now|today|tonight|yesterday|last night|this (?:morning|afternoon|evening)|though|because|since|as|so|but|then|this|only|here|instead|in total|in the end|and (?:i|we|it|now|want|wonder)|for (?:now|today|this|(?:the |my |a |two |three |2 |3 )?(?:\\w+ )?(?:mou?lds?|loa(?:f|ves)|trays?|pans?|tins?)))\\b))';
+  "(?=\\s*(?:$|[-.,;:!?()–—]|(?:please|pls|now|today|tonight|yesterday|last night|this (?:morning|afternoon|evening)|though|because|since|as|so|but|then|this|only|here|instead|in total|in the end|and (?:i|we|it|now|want|wonder|(?:that|this|those|these)(?:['’]?s| is| are| was| were| went)|poured|cooked|mixed|made)|for (?:now|today|this|(?:the |my |a |two |three |2 |3 )?(?:\\w+ )?(?:mou?lds?|loa(?:f|ves)|trays?|pans?|tins?)))\\b))";
 /** "I doubled all the oils": not all of the recipe. */
 const notParts =
   '(?! (?:of )?(?:(?:the|my|our|those|these|hard|soft|liquid|base) )*(?:oils?|fats?|butters?|lye|naoh|koh|caustic|water|liquids?)\\b)';
@@ -151,9 +156,9 @@ const resized = new RegExp(
   `(?:\\b(?:i|we)(?:['’]?(?:ve|m|re|ll|d)| have| am| are| will)? |\\b(?:and|so|then) |(?<=^|[\\n.!?(] ?))(?:also |then |just |simply |only |have )*(?<how>multipl(?:ied|y|ying)|divid(?:ed|e|ing)|scal(?:ed?|ing)|(?:up|down)scaled|upped|increased|reduced|cut|shr[au]nk|brought|took) (?:all )?${whole}(?: all)?(?: (?<way>up|down))? (?<to>by|to|times|with|[x×])(?: (?:just|exactly|a factor of))? ?(?<size>${fraction}|\\d+(?:[.,]\\d+)? ?(?:%|percent|per cent)|(?:${numeral})(?! ?(?:k?g|oz|lbs?|pounds?|ounces?|grams?|bars?|ml|mou?lds?|cm|inch(?:es)?)\\b))${ends}`,
   'i',
 );
-/** "Half a batch of this, please", "everything twice", and "(x2)" in a line of its own, behind the recipe. */
+/** "Half a batch of this, please", "everything twice", ", three times everything", and "(x2)" in a line of its own, behind the recipe. */
 const short =
-  /\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|\b(?<many>\d+|two|three|four|five|six) (?:batches|lots|loads) of (?:this|that|it|the above)\b(?<!lots of it(?= in (?:there|the (?:loaf|soap|jug|pot|water))\b))|(?<!\b(?:check|weigh|measur|count|compar|tar|test|read|went over|gone over|go over|looked at)(?:ed|ing|s|e)? )(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot|(?:all|each|every) (?:the |single )?(?:lines?|rows?|amounts?|figures?|numbers?|weights?))(?: (?:on|in|of|from) (?:[a-z]+ ){0,2}[a-z]+| above| here| listed)? (?:(?<verb>twice)(?! (?:\w+ed|read)\b)|times (?<of>two|three|four|\d+(?:[.,]\d+)?))\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
+  /(?<=[,;:(–—.!?\n-] ?)(?<![a-z]-)(?:so |hence |thus |i\.?e\.? |that(?:['’]?s| is) |which is |meaning )?(?:just |exactly )?(?<lot>half|(?:a|one|two|three) (?:thirds?|quarters?)|double|twice|triple|treble|quadruple|(?:two|three|four|five|six|seven|eight|ten|one and a half|two and a half) (?:times|[x×])) (?:of )?(?:the )?(?:everything|all of (?:it|this|that|the above)|(?:all|each|every) (?:the |single )?(?:lines?|rows?|amounts?|figures?|numbers?|weights?|ingredients?))(?=\s*(?:$|[.,;:!)–—-]|(?:please|pls|in (?:one|a|the same) (?:\w+ )?(?:pot|go|pan)|today|then|(?:and|so) (?:i|we|that|it))\b))|\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|\b(?<many>\d+|two|three|four|five|six) (?:batches|lots|loads) of (?:this|that|it|the above)\b(?<!lots of it(?= in (?:there|the (?:loaf|soap|jug|pot|water))\b))|(?<!\b(?:check|weigh|measur|count|compar|tar|test|read|went over|gone over|go over|looked at)(?:ed|ing|s|e)? )(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot|(?:all|each|every) (?:the |single )?(?:lines?|rows?|amounts?|figures?|numbers?|weights?))(?: (?:on|in|of|from) (?:[a-z]+ ){0,2}[a-z]+| above| here| listed)? (?:(?<verb>twice)(?! (?:\w+ed|read)\b)|times (?<of>two|three|four|\d+(?:[.,]\d+)?))\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
 /** "I made three times this recipe: …": over the recipe it is done with. */
 const over = new RegExp(
   `(?:${doing} ${lightly}${partOf} |${doing} ${lightly}(?<size>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) |\\b(?:i|we)(?:['’]ve| have)? ${lightly}(?<verb>doubled|halved|tripled|trebled|quadrupled) )(?:of )?this(?: one| recipe| batch| list)?[ \\t]*:`,
@@ -360,7 +365,8 @@ function madeInPart(post: string, fatOf: FatOf): Sized | null {
     !(/^(?:doubled?|tripled?|halved)$/.test(size) && !/\b(?:doubl|tripl|halv)/i.test(before))
   )
     return null;
-  const { part, by: x, verb, whole: all, times, plan, many, of, how, way, to, size: resize } = said.groups ?? {};
+  const { part, by: x, verb, whole: all, times, plan, many, of, lot, how, way, to, size: resize } = said.groups ?? {};
+  if (lot && notMade.test(since)) return null;
   // "scaled it by 1.5": maybe before it was told
   if (to === 'by' && /scaled (?:it|this|that) /i.test(said[0])) return null;
   if (asWritten.test(behind) || asWritten.test(since)) return null;
@@ -368,7 +374,7 @@ function madeInPart(post: string, fatOf: FatOf): Sized | null {
   const factor =
     how !== undefined
       ? resizedBy(how.toLowerCase(), way?.toLowerCase(), to?.toLowerCase() ?? '', resize ?? '')
-      : factorOf(part ?? x ?? verb ?? all ?? plan ?? times ?? many ?? of ?? '');
+      : factorOf(part ?? x ?? verb ?? all ?? plan ?? times ?? many ?? of ?? lot ?? '');
   if (factor === undefined) return null;
   if (isToldBehind) return { text: post, factor: null, said: [], unsure: said[0].trim() };
   // what else the sentence says is still read

@@ -1,3 +1,5 @@
+import type { RecipeReading } from '../reading.ts';
+
 /** Whoever asks for something uses one of these: patterns as long as those below cost the more the first time. */
 const asking =
   'give send tell can could would will please pls plz want wish like love need what how work calculate figure find wie combien cuanta quanta ?'.split(
@@ -31,3 +33,20 @@ export function asksForAlkali(text: string): boolean {
       ))
   );
 }
+
+const ownLye =
+  /\bhow (?:much|many grams of) (?:of the |of )?(?:lye|naoh|koh|caustic soda|(?:sodium|potassium) hydroxide|alkali)\b[^.?!\n\d]{0,12}\b(?:do|should|must|will|would|shall|can) i (?:have to |need to )?(?:need|weigh|use|take|put)\b/i;
+const ownSuperfat =
+  /\b(?:i(?:['’]?d| would)? (?:want|like|prefer|need|rather|will|am|aim)|i['’]?m|at|with|for)\b[^.?!\n]{0,50}\d ?(?:%|percent|per cent) ?super ?fat/i;
+
+/**
+ * "175 g lye, at 1 % she says … I want it at 6 % superfat. How much sodium hydroxide do I weigh?": the lye that is listed is
+ * not the one that is asked for.
+ */
+export const wantsOwnLye = (text: string, { fats, alkali, superfat, doubts }: RecipeReading): boolean =>
+  fats.length > 0 &&
+  alkali.length > 0 &&
+  superfat !== null &&
+  doubts.length === 0 &&
+  ownLye.test(text) &&
+  ownSuperfat.test(text);

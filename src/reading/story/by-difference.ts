@@ -5,7 +5,7 @@
  */
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isAny, isIngredient, isPot, isStop, spoken, wordOrStop } from '../words/token-is.ts';
+import { endsDotted, isAny, isIngredient, isMark, isPot, isStop, spoken, wordOrStop } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
 import { joinedAt, type Story } from './story.ts';
@@ -73,13 +73,14 @@ const left = new RegExp(
     `(?:\\b(?:whats|what is|what was|whatever is|what (?:i|we) (?:still )?(?:have|had|got)|what)|@(?: (?:that|which|it|thats|is|was|i|we|have|had))+) (?:still )?(?:left|remain(?:s|ed|ing)?|over|stay(?:s|ed))\\b(?:(?: now| over| behind)* ${inThe})?(?: (?:now|is|was|are|were|weighs|weighed|comes to|just|exactly|about|:|,|-))+ (?<b>#)(?! (?:of )?@)`,
     `\\b(?:left|still|there is|theres|leaving) (?:(?:exactly|about|just|only|over|with|behind) )*(?<c>#)${ofIt} (?:still |left |over |standing )*${inThe}`,
     `\\b${vessels} (?:now (?:only |just |still )?(?:holds|has|contains)|(?:holds|has|contains) (?:now|still))(?: only| just)* (?<e>#)(?! (?:of )?(?!it\\b)@)`,
+    `\\bweighed (?:the rest|the remainder|what(?:s| is| was|ever is)? (?:left|over|still (?:there|left)|remains|remained))(?: ${inThe})?(?: (?:and|it|its|thats|that|is|was|weighs|weighed|comes|came|to|at|now|just|exactly|still|:|,|=))+ (?<f>#)(?! (?:of )?@)`,
     `(?<d>#) of (?:it|that|which)${being} (?:for|(?:went|goes|go|gone|put) (?:to|into|in|towards)|into) (?:the|a|an|my|some) (?!(?:[a-z]+ )?(?:soap|pot|batch|recipe|loaf|mou?ld|swirl|one|@)(?: |$))[a-z]+\\b`,
   ].join('|'),
   'd',
 );
 /** "A 500 g jar of coconut except for 140 g", "all but 140 g of a jar". */
 const allBut =
-  /@[^@#?.]{0,40}\b(?:except(?: for)?|minus|less|apart from|all but|save for|bar) (?:the last |about |some )*(?<a>#)(?! (?:of )?(?:the |a |my )*@)|\b(?:all|whole|everything)\b[^@?.]{0,30}@[^@#?.]{0,20}\bbut (?:for )?(?:the last |about )*(?<b>#)(?! (?:of )?@)/d;
+  /@[^@#?.]{0,40}\b(?:except(?: for)?|minus|less|apart from|all but|save for|bar) (?:the (?:last )?|about |some )*(?<a>#)(?! (?:of )?(?:the |a |my )*@)|\b(?:all|whole|everything)\b[^@?.]{0,30}@[^@#?.]{0,20}\bbut (?:for )?(?:the last |about )*(?<b>#)(?! (?:of )?@)/d;
 /** It is still there, and nobody says that this is what was used. */
 const stillThere =
   /\b(?:still|now|theres|there (?:is|are)|whats|what is|(?:is|are) (?:still )?left|stay(?:s|ed)|remain(?:s|ed)?)\b/;
@@ -94,7 +95,7 @@ const away =
 
 /** A third weight says what they leave. */
 const third =
-  /^[^@#?]{0,60}\b(?:so|makes|making|leaves|leaving|hence|thats|that is|means|net|therefore|difference|gives|which is|=)\b[^@?#]{0,40}#/;
+  /^[^@#?]{0,60}\b(?:so|makes|making|leaves|leaving|hence|thats|that is|means|net|therefore|difference|gives|which is|=)\b(?:(?!\b(?:also|plus)\b)[^@?#.]){0,40}#/;
 
 const many = 4;
 
@@ -102,6 +103,8 @@ interface Found {
   readonly name: number;
   /** The greater weight stands in its row. */
   readonly listed?: true;
+  /** It is said right behind: "minus 50 g". */
+  readonly off?: true;
   /** Of two that were mixed, the figure of the other one. */
   readonly mixed?: number;
   /** Both weights, the greater one first. */
@@ -112,12 +115,13 @@ interface Found {
   readonly to: number;
 }
 
-/** Figures that are no plain weights are no figures here, nor names of what is none. */
+/** Figures that are no plain weights are no figures here, nor names of what is none; "362 g." ends its sentence. */
 function plainly(tokens: readonly Token[], story: Story): string {
-  return story.text.replace(/[@#]/g, (sign, place: number) => {
+  return story.text.replace(/([@#])( ?)/g, (_, sign: string, gap: string, place: number) => {
     const token = tokens[story.tokenAt(place)];
-    if (sign === '@') return isIngredient(token) ? '@' : '&';
-    return isPlain(token) || isFall(token) ? '#' : '…';
+    if (sign === '@') return `${isIngredient(token) ? '@' : '&'}${gap}`;
+    const isEnd = endsDotted(token) && story.endAt(place) === place + 2;
+    return `${isPlain(token) || isFall(token) ? '#' : '…'}${isEnd ? '.' : gap}`;
   });
 }
 
@@ -148,7 +152,9 @@ function weighedTwice(tokens: readonly Token[], story: Story, text: string): Fou
     const isWeak =
       weakly.test(begins?.[0].trim() ?? '') && !(/^(?:was|weighed)/.test(begins?.[0] ?? '') && ends?.[0] === 'now');
     if (!onScale.test(words) && (isWeak || weakly.test(ends?.[0] ?? '') || outOf.test(words))) continue;
-    if (otherwise.test(`${head}${mid}${m1}`) || twoOfThem.test(`${m1}#${m2}`)) continue;
+    // "(beef, rendered it myself)"
+    const apart = `${head}${mid}${m1}`.replace(/\([^()]*\)/g, '');
+    if (otherwise.test(apart) || twoOfThem.test(`${m1}#${m2}`)) continue;
     if (!aVessel.test(`${head}${mid}${m1}`)) continue;
     if (isFall(tokens[a]) && !isNamed(tokens, a) && /\b(?:went|fell|dropped|came|going) (?:down )?from $/.test(mid))
       return { name, more: a, less: a, from: name, to: a + 1 };
@@ -218,7 +224,7 @@ function figureNear(tokens: readonly Token[], name: number, end: number): number
   k = name + 1;
   while (
     k < end &&
-    k - name <= 4 &&
+    k - name <= farthestBeside &&
     (isBeside(tokens[k]) || /^[:,=(]$/.test((tokens[k] as { text?: string }).text ?? ''))
   )
     k++;
@@ -226,16 +232,29 @@ function figureNear(tokens: readonly Token[], name: number, end: number): number
   return packFor(tokens, name, end);
 }
 
-/** "The coconut oil (didn't weigh it) was a brand new 1 kg tub": the weight of the pack that it was; -1 for none. */
+const farthestBeside = 6;
+
+/**
+ * "The coconut oil (didn't weigh it) was a brand new 1 kg tub", "the lye I forgot. The bag was new, 1 kg": the weight of
+ * the pack that it was; -1 for none.
+ */
 function packFor(tokens: readonly Token[], name: number, end: number): number {
   let wasIt = false;
+  let isPack = false;
   for (let k = name + 1; k < end && k - name <= farthestPack; k++) {
     const token = tokens[k];
     if (token?.t === 'quantity')
-      return wasIt && isPlain(token) && isPot(tokens[k + 1]) && !isNamed(tokens, k + 1) ? k : -1;
-    if (isIngredient(token) || token === undefined || token.t === 'line') return -1;
-    if (/^(?:was|is|its|from)$/.test(spoken(token))) wasIt = true;
-    else if (wasIt && !/^(?:a|an|my|the|brand|new|fresh|full|unopened|whole|sealed|single|one)$/.test(spoken(token)))
+      return wasIt && isPlain(token) && (isPack || isPot(tokens[k + 1])) && !isNamed(tokens, isPack ? k : k + 1)
+        ? k
+        : -1;
+    if (isIngredient(token) || token === undefined || token.t === 'line' || isMark(token, '?')) return -1;
+    if (isPot(token)) isPack = true;
+    else if (/^(?:was|is|its|from|held|out|came)$/.test(spoken(token))) wasIt = true;
+    else if (
+      wasIt &&
+      !(isPack && isMark(token, ',')) &&
+      !/^(?:of|in|as|a|an|my|the|brand|new|fresh|full|unopened|whole|sealed|single|one)$/.test(spoken(token))
+    )
       wasIt = false;
   }
   return -1;
@@ -244,7 +263,7 @@ const farthestPack = 16;
 
 const isBeside = (token: Token | undefined): boolean =>
   isPot(token) ||
-  /^(?:of|the|my|a|an|fresh|new|full|whole|melted|pure|and|is|was|had|has|weighed|holds|held|contains)$/.test(
+  /^(?:of|the|my|a|an|fresh|brand|new|unopened|sealed|full|whole|melted|pure|and|is|was|had|has|weighed|holds|held|contains)$/.test(
     spoken(token),
   ) ||
   (token?.t === 'quantity' && token.quantity.dim === 'percent');
@@ -254,7 +273,7 @@ function restOf(tokens: readonly Token[], story: Story, text: string): Found | n
   const but = allBut.exec(text);
   const match = but ?? left.exec(text);
   const groups = match?.indices?.groups as Groups | undefined;
-  const place = groups ? placeIn(groups, 'abcde') : null;
+  const place = groups ? placeIn(groups, 'abcdef') : null;
   if (!match || place === null || otherwise.test(match[0])) return null;
   const less = story.tokenAt(place);
   const said = but ? less : story.tokenAt(match.index);
@@ -272,10 +291,13 @@ function restOf(tokens: readonly Token[], story: Story, text: string): Found | n
     but || (isIngredient(tokens[less + 2]) && !isStock(tokens[less + 2] as Token)) ? -1 : mixedWith(tokens, name, more);
   if (mixed >= 0) return { name, mixed, listed: true, more, less, from: Math.min(said, less), to };
   if (!(weightAt(tokens, more, less) > weightAt(tokens, less, less))) return null;
-  const isBesideIt = packFor(tokens, name, tokens.length) !== more || Math.abs(more - name) <= 2;
+  const isBesideIt =
+    Math.abs(more - name) <= 2 ||
+    (packFor(tokens, name, tokens.length) !== more && !(more > name && isPot(tokens[more + 1])));
   return {
     name,
     ...(isBesideIt ? { listed: true } : {}),
+    ...(but ? { off: true } : {}),
     more,
     less,
     from: but ? story.tokenAt(but.index) : Math.min(said, less),
@@ -299,19 +321,32 @@ function isInPack(
   { name, figure }: { readonly name: number; readonly figure: number },
 ): boolean {
   const said = text.slice(Math.max(0, match.index - 12), match.index) + match[0];
-  const clause = text.slice(match.index + match[0].length).replace(/[.;!].*/, '');
+  const clause = text
+    .slice(match.index + match[0].length)
+    .replace(/[.;!].*/, '')
+    .replace(/\b(?:nothing|none|not a (?:gram|grain|bead|drop))(?: of it)? (?:was|is|were|has been|went|got)\b/, '');
   const [from, to] = [Math.min(name, figure), tokenAt(match.index)];
+  const isRestWeighed = match.groups?.['f'] !== undefined;
   return (
-    (new RegExp(`\\b${inThe}`).test(match[0]) || match.groups?.['e'] !== undefined) &&
-    stillThere.test(said) &&
-    !usedIt.test(match[0]) &&
+    (new RegExp(`\\b${inThe}`).test(match[0]) || isRestWeighed || match.groups?.['e'] !== undefined) &&
+    (isRestWeighed || stillThere.test(said)) &&
+    (isRestWeighed || !usedIt.test(match[0])) &&
     !usedIt.test(clause) &&
     !/\?/.test(clause.slice(0, 60)) &&
+    !opened.test(text.slice(0, match.index) + clause) &&
     tokens.slice(Math.max(0, from - 2), Math.max(name, figure) + 2).some(isPot) &&
-    !isAny(tokens, from, to, (one) => lost.test(spoken(one))) &&
+    !tokens.slice(from, to).some((one, k) => lost.test(spoken(one)) && !isOfRest(tokens, from + k)) &&
     weighedRows(tokens, name) === 1
   );
 }
+
+/** More was taken of it than for this pot. */
+const opened =
+  /\b(?:last (?:time|batch|week|month|one|soap)|already|(?:used|gone|out|open|opened) (?:some |of it )?before|previous|half empty|half full|other (?:batch|soap|loaf)|both (?:batches|soaps))\b/;
+
+/** "Weighed what is left". */
+const isOfRest = (tokens: readonly Token[], k: number): boolean =>
+  spoken(tokens[k]) === 'weighed' && /^whats?$/.test(spoken(tokens[k + 1]));
 
 /** How often a weight stands beside it. */
 const weighedRows = (tokens: readonly Token[], name: number): number =>
@@ -374,10 +409,10 @@ function isOnly(tokens: readonly Token[], { name, more, less }: Found): boolean 
   });
 }
 
-/** "Three 250 g blocks, minus 50 g": off one of them. */
-const isCounted = (tokens: readonly Token[], k: number): boolean => {
+/** "Three 250 g blocks, minus 50 g": off one of them; how many there are, 1 where nobody says so. */
+const countOf = (tokens: readonly Token[], k: number): number => {
   const before = tokens[k - 1];
-  return before?.t === 'quantity' && before.quantity.dim === 'bare';
+  return before?.t === 'quantity' && before.quantity.dim === 'bare' ? before.quantity.value : 1;
 };
 
 /** The list with what such differences leave. */
@@ -392,7 +427,9 @@ export function byDifference(cut: Cut): { readonly tokens: readonly Token[]; rea
     if (sentence.from < since || sentence.text.length === 0) continue;
     const first = foundAt(cut.tokens, sentences, k);
     const found = first && ofItsSolution(cut.tokens, first);
-    if (!found || !isOnly(cut.tokens, found) || isCounted(cut.tokens, found.more)) continue;
+    if (!found || !isOnly(cut.tokens, found)) continue;
+    if (countOf(cut.tokens, found.more) !== 1 && !(found.off && found.listed && isPot(cut.tokens[found.more + 1])))
+      continue;
     // "50 % lye solution (sodium hydroxide)": what was weighed is the solution
     const name = cut.tokens[found.name];
     const isLye = isIngredient(name) && name.meaning.kind === 'alkali';
@@ -422,7 +459,7 @@ function foundAt(tokens: readonly Token[], sentences: readonly Sentence[], k: nu
 }
 
 /** Where the weight stands beside its name: in the place of a word, of a sign, or of one of the two weights. */
-function placeFor(tokens: readonly Token[], name: number, weights: readonly number[]): number {
+export function placeFor(tokens: readonly Token[], name: number, weights: readonly number[]): number {
   const [before, next] = [tokens[name - 1], tokens[name + 1]];
   const isFree = (token: Token | undefined): boolean =>
     token?.t === 'word' || (token?.t === 'name' && !isIngredient(token));
@@ -434,11 +471,16 @@ function placeFor(tokens: readonly Token[], name: number, weights: readonly numb
 function taken(out: Token[], { name, listed, mixed, more, less, from, to }: Found): PutRight {
   const [whole, part, thing] = [out[more] as Figure, out[less] as Figure, out[name] as Name];
   const isOne = more === less;
+  const [before, pack] = [out[more - 1], out[more + 1]];
+  const count = countOf(out, more);
   for (let k = from; k < to; k++) {
     const token = out[k];
     if (token && k !== name && (token.t === 'word' || token.t === 'name')) out[k] = asFiller(token);
   }
-  const told = (text: string): PutRight => ({ text, gone: [], from, to, settles: true });
+  // "no idea how much lye that was"
+  for (const k of [name - 1, name - 2])
+    if (/^(?:how|much|many)$/.test(spoken(out[k]))) out[k] = asFiller(out[k] as Token);
+  const told = (text: string): PutRight => ({ text, gone: [], from, to, settles: true, reckons: Math.min(from, name) });
   if (mixed !== undefined) {
     const all = weightAt(out, more, more) + weightAt(out, mixed, more);
     const share = 1 - weightAt(out, less, more) / all;
@@ -455,7 +497,13 @@ function taken(out: Token[], { name, listed, mixed, more, less, from, to }: Foun
   }
   const value = isOne
     ? Math.abs(whole.quantity.value - (whole.quantity.upTo ?? 0))
-    : weightAt(out, more, less) - weightAt(out, less, less);
+    : count * weightAt(out, more, less) - weightAt(out, less, less);
+  if (count !== 1)
+    for (const [at, one] of [
+      [more - 1, before],
+      [more + 1, pack],
+    ] as const)
+      if (one) out[at] = asFiller(one);
   const now = {
     ...withValue(isOne ? { ...whole.quantity, upTo: null } : part.quantity, value),
     upTo: null,
@@ -467,7 +515,9 @@ function taken(out: Token[], { name, listed, mixed, more, less, from, to }: Foun
   if (at !== more) out[more] = wordOrStop(whole);
   const numbers = [...whole.quantity.numbers, ...spareOf(part, !isOne)];
   out[at] = { ...whole, from: stand.from, to: stand.to, quantity: { ...now, numbers } };
-  const said = isOne ? whole.quantity.text : `${written(whole.quantity)} less ${written(part.quantity)}`;
+  const said = isOne
+    ? whole.quantity.text
+    : `${count === 1 ? '' : `${count} x `}${written(whole.quantity)} less ${written(part.quantity)}`;
   return told(`I took ${now.text} of ${thing.text}, which is ${said}, as the post says.`);
 }
 

@@ -8,6 +8,7 @@ import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isAny, isFat, isIngredient, isMark, isStop, massOf, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { ofLast } from './last-time.ts';
 import { isPlain, rowsBefore, rowsOfAlkali } from './tale.ts';
 
 const vessel =
@@ -118,7 +119,10 @@ export function perVessel(cut: Cut): {
   const none = { tokens, told: [], unheard: null };
   const sentences = sentencesOf(cut);
   const one = toldOfOne(sentences, tokens);
-  if (!one || sentences.some(({ text }) => open.test(text) || shared.test(text))) return none;
+  // "I did four last year with 88 g", which has been set aside
+  const isAside = ({ from, to }: Sentence): boolean =>
+    isAny(tokens, from, to, (token) => token.t === 'aside' && token.reason === ofLast);
+  if (!one || sentences.some((told) => (open.test(told.text) && !isAside(told)) || shared.test(told.text))) return none;
   const asks = sentences.filter(({ text }) => text.includes('?'));
   const isAskedOfAll = asks.some(({ text }) => together.test(text) && !single.test(text));
   const isPooled = sentences.some(({ text }) => pooled.test(text));

@@ -1,5 +1,6 @@
 /** What notes and stories around a list say of its rows, one rule after the other. */
 
+import { missingSaid } from '../figures/missing-said.ts';
 import type { PutRight } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
 import type { Token } from '../words/tokens.ts';
@@ -16,17 +17,21 @@ import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
 import { inGoes } from './in-goes.ts';
 import { inTwice } from './in-twice.ts';
+import { lastTimes } from './last-time.ts';
 import { leftStanding } from './left-standing.ts';
 import { liquidInstead } from './liquid-instead.ts';
 import { liquidParted } from './liquid-parted.ts';
 import { madeGood } from './made-good.ts';
 import { madeUpTo } from './made-up-to.ts';
+import { neitherIn } from './neither.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { oneTimes } from './one-times.ts';
 import { onlyThese } from './only-these.ts';
+import { onlyUse } from './only-use.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
+import { othersTake } from './others-take.ts';
 import { saidOutright } from './outright.ts';
 import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
@@ -35,11 +40,13 @@ import { perVessel } from './per-vessel.ts';
 import { putBack } from './put-back.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
+import { soItWas } from './so-it-was.ts';
 import { solutionPoured } from './solution-poured.ts';
 import { spiltOf } from './spilt.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { stoppedShort } from './stopped-short.ts';
+import { strained } from './strained.ts';
 import { summedUp } from './summed-up.ts';
 import { tooMuchIn } from './too-much-in.ts';
 import { twoPots } from './two-pots.ts';
@@ -64,6 +71,13 @@ type Rule = (cut: Cut) => Heard | readonly Token[];
 /** In the order in which they are asked. */
 const rules: readonly Rule[] = [
   zeroDropped,
+  ({ tokens }) => missingSaid(tokens),
+  strained,
+  soItWas,
+  lastTimes,
+  neitherIn,
+  onlyUse,
+  othersTake,
   bySoMuch,
   rowNamed,
   inGoes,

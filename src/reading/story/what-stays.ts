@@ -10,6 +10,7 @@ import {
   isFat,
   isIngredient,
   isMark,
+  isPot,
   isRole,
   isStop,
   massOf,
@@ -59,6 +60,8 @@ const awayBehind =
 const awayBefore = /^(?:spilled|spilt|lost|removed|returned|missing|surplus)$/;
 /** "Tipped 20 g back", "lost 20 g", "50 g of the olive ended up on the floor". */
 function isAway(tokens: readonly Token[], k: number): boolean {
+  // "strained it and got 540 g back"
+  if (/^(?:got|gave)$/.test(wordAt(tokens, k - 1))) return false;
   if ([1, 2, 3].some((back) => awayBefore.test(wordAt(tokens, k - back)))) return true;
   const words = tokens.slice(k + 1, k + 2 + 2 * near).map((one) => (isIngredient(one) ? 'it' : spoken(one)));
   const end = words.indexOf('');
@@ -183,7 +186,10 @@ function takenOff(tokens: readonly Token[], whole: number, [one, two]: readonly 
   }
   if (!isOfThis(tokens, of, one) || !isOfThis(tokens, of, two) || !isOnly(tokens, of, from, two)) return null;
   const away = pairs.filter(({ goes, stays }) => isAway(tokens, goes) && !isAway(tokens, stays));
-  const left = pairs.filter(({ goes, stays }) => isLeft(tokens, stays) && !isLeft(tokens, goes));
+  // "a new 500 g tub, 138 g of it. 362 g left": what is left of a pack is not in the pot
+  const left = isPot(tokens[whole + 1])
+    ? []
+    : pairs.filter(({ goes, stays }) => isLeft(tokens, stays) && !isLeft(tokens, goes));
   const [found] = away.length > 0 ? away : left;
   return found ? { of, counts: found.stays, place: whole, fills: null } : null;
 }

@@ -19,6 +19,8 @@ export interface PutRight {
   readonly to: number;
   /** All that is told there of what was planned or had before is settled by it. */
   readonly settles?: true;
+  /** From here on it tells what a weight is reckoned from that nobody noted: "no idea how much lye it was, but …". */
+  readonly reckons?: number;
 }
 
 type Amount = Extract<Item, { kind: 'amount' }>;

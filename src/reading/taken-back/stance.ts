@@ -232,7 +232,9 @@ export function takesWeight(sentence: Sentence, place: number): boolean {
 /** "What is left is 840 g", "on the scale it is 840 g", "it turned out to be 840 g": of what was said to be more. */
 const remainsBefore =
   /(?:\b(?:left|remains|remained|there|stuff) (?:over |now |of it )?(?:is|was|weighs|weighed|comes to|came to)|(?<!\b(?:until|till|til) (?:the |my )?)\bscales? ,? ?(?:it )?(?:says|said|shows|showed|reads?|makes (?:it|that)|made (?:it|that)|is|its|was)|\bturned out (?:to be|at|as)|\b(?:came|comes|boiled|went|shrank|shrunk|melted|cooked) (?:out |down )?(?:to|at)|\bdown to|\bthere ?(?:'?s|is|was) (?:actually|really|in fact)|\bweighed (?:it|that|them)(?: \p{L}+)?(?: [:,])?(?: and)?(?: (?:its|it is|it was|got|at))?|\bgot) (?:only |just |about |exactly |a good |barely )*$/u;
-const remainsBehind = /^ (?:is |was )?(?:all )?(?:that ?(?:'?s |is |was ))?left\b/;
+/** "362 g left", not "left for the next one". */
+const remainsBehind =
+  /^ (?:is |was )?(?:all )?(?:that ?(?:'?s |is |was ))?left\b(?! (?:over )?for (?!(?:this|it|me|us|(?:the|my|this) (?:soap|batch|pot))\b))/;
 const gotBehind = /^ (?:out of|from) (?:it|that|them)\b/;
 /** A weight by guess, or of what has become less since. */
 const guessed =

@@ -1,0 +1,106 @@
+/**
+ * So much is usual, or the recipe has it, and so much it was: "I normally stir in 60 g shea after the cook, this time there
+ * were only 40 g in the jar so 40 it was", "usually 60 g shea goes in, today it got 40 g". The weight of this time counts
+ * where the fat has no other one.
+ */
+import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
+import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
+import { endsDotted, isIngredient, spoken, wordOrStop } from '../words/token-is.ts';
+import { asAside, type Figure, type Token } from '../words/tokens.ts';
+import { thingOf, type Weighed } from '../words/weighed.ts';
+import { isPlain, rowsBefore, weightAt } from './tale.ts';
+
+/** "So 40 it was", "and 40 g went in". */
+const again =
+  /(?<a>#) [^@#?]{0,40}?\b(?:so|and|then|hence|therefore|thus|well|;|,|-|–|—) (?:(?:so|and|then|well|just|only|i used|i took|i put in|its|it was|,) )*(?<b>#) (?:(?:of it )?(?:it|that) (?:is|was|had|has|will|ll|would|became|s)\b|it(?:ll)? (?:be|s)\b|(?:of it )?(?:is|was) what\b|(?:of it )?went in\b)/d;
+const usually =
+  /\b(?:usually|normally|always|generally|typically|as a rule|(?:recipe|book|card|original|list|sheet) (?:has|had|says|said|wants|wanted|takes|took|asks for|calls for|gives))\b/;
+const thisTime =
+  /[,;:–—-] (?:(?:but|and|yet|only|so) )*(?:today|this time|tonight|now|here|in this (?:one|batch)) (?:(?:it|i|we|there|only|just|got|gets|was|were|is|are|had|have|has|used|use|took|take|put|in|went|goes|gave|added|stirred|poured|weighed|with|a|mere|of it|about|about) )+(?<a>#)(?! (?:of )?@)/d;
+const otherwise =
+  /\b(?:more|extra|another|less|fewer|on top|if|would|might|maybe|perhaps|next|instead|both|each|twice|she|he|they)\b/;
+/** "40 g extra". */
+const behind = 12;
+/** Of what is usual it has so much, at the least and at the most. */
+const [leastOf, mostOf] = [0.1, 4];
+
+interface Told {
+  readonly row: Weighed;
+  readonly now: number;
+  readonly same: number | null;
+}
+
+function toldIn(tokens: readonly Token[], sentences: readonly Sentence[], k: number): Told | null {
+  const sentence = sentences[k];
+  if (!sentence || sentence.figures < 2) return null;
+  const text = sentence.text.replace(/[@#]/g, (sign, place: number) => {
+    const token = tokens[sentence.tokenAt(place)];
+    if (sign === '@') return isIngredient(token) ? '@' : '&';
+    return isPlain(token) ? '#' : '…';
+  });
+  const found = again.exec(text) ?? (usually.test(text) ? thisTime.exec(text) : null);
+  const groups = found?.indices?.groups;
+  if (!found || !groups?.['a']) return null;
+  const [now, same] = [groups['a'], groups['b']].map((place) => (place ? sentence.tokenAt(place[0]) : -1)) as [
+    number,
+    number,
+  ];
+  if (same >= 0 && weightAt(tokens, same, now) !== weightAt(tokens, now, now)) return null;
+  const rows = rowsBefore(tokens, tokens.length);
+  const row = rows.findLast(({ at, figure }) => at < now && figure < now && Math.min(at, figure) >= sentence.from);
+  if (!row) return null;
+  // nothing else is named between
+  for (let at = Math.max(row.at, row.figure) + 1; at < now; at++)
+    if (isPlain(tokens[at]) || isOther(tokens[at], row.id)) return null;
+  if (rows.some(({ id, figure }) => id === row.id && figure !== row.figure && figure !== now)) return null;
+  const place = sentence.placeOf(Math.max(row.at, row.figure));
+  if (otherwise.test(text.slice(place, found.index + found[0].length + behind).replace(/\?.*/, ''))) return null;
+  const [was, is] = [tokens[row.figure], tokens[now]];
+  if (!isPlain(was) || !isPlain(is)) return null;
+  const share = alike(is.quantity, was.quantity).value / was.quantity.value;
+  return share >= leastOf && share <= mostOf && share !== 1 ? { row, now, same: same >= 0 ? same : null } : null;
+}
+
+const isOther = (token: Token | undefined, id: string): boolean => isIngredient(token) && thingOf(token) !== id;
+
+export function soItWas(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+  const { tokens } = cut;
+  if (!tokens.some((token) => cues.has(spoken(token)))) return { tokens, told: [] };
+  const sentences = sentencesOf(cut);
+  let out: Token[] | null = null;
+  const told: PutRight[] = [];
+  for (const [k, sentence] of sentences.entries()) {
+    const found = toldIn(tokens, sentences, k);
+    if (!found) continue;
+    out ??= [...tokens];
+    const { row, now, same } = found;
+    const [was, is, name] = [tokens[row.figure] as Figure, tokens[now] as Figure, tokens[row.at]];
+    const value = alike(is.quantity, was.quantity).value;
+    for (const at of same === null ? [now] : [now, same]) {
+      const one = out[at] as Figure;
+      out[at] = endsDotted(one) ? wordOrStop(one) : asAside(one, 'said before');
+    }
+    out[row.figure] = {
+      ...was,
+      quantity: {
+        ...withValue(was.quantity, value),
+        numbers: [...was.quantity.numbers, ...(endsDotted(is) ? is.quantity.numbers : [])],
+      },
+    };
+    told.push({
+      text: `I took ${written(is.quantity)} of ${name?.t === 'name' ? name.text : ''}, not ${written(was.quantity)}, as the post says.`,
+      gone: [was.quantity],
+      from: sentence.from,
+      to: sentence.to,
+      settles: true,
+    });
+  }
+  return { tokens: out ?? tokens, told };
+}
+
+/** Words of which one stands in each sentence that says so. */
+const cues: ReadonlySet<string> = new Set(
+  'so and then usually normally always generally typically recipe book card original list sheet today time tonight now'.split(
+    ' ',
+  ),
+);
