@@ -35,7 +35,7 @@ const beside: ReadonlySet<string> = new Set(
 );
 /** All that stands between the two where the first counts. */
 const outdates =
-  /^(?:of (?:it|that|this|them) )?(?:(?:that|which|thats|that's) (?:is |was |went )?(?:really |actually |now )?(?:in (?:there|it|the (?:pot|soap|jug|mix|water))|in) |went in )?[,(:;*-]? ?(?:and |so )?(?:not|instead of|rather than|up from|down from|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
+  /^(?:of (?:it|that|this|them) )?(?:(?:that|which|thats|that's) (?:is |was |went )?(?:really |actually |now )?(?:in (?:there|it|the (?:pot|soap|jug|mix|water))|in) |went in |in (?:the end|fact|truth|reality) |really |actually |all told )?[,(:;*-]? ?(?:and |so )?(?:not|instead of|rather than|up from|down from|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
 
 /** What its writer doubts and answers: "250 g of lard? no - I used tallow in the end". */
 const selfAnswered =

@@ -158,6 +158,28 @@ const rules: readonly Rule[] = [
   ),
   rule('code', '^[ \\t]*\\[?bar ?code\\]?[: \\t][^\\n]*$', '', 'a barcode', 'gim'),
   rule('trimmed', `\\btrimmed to ${number} ?${unit}\\b`, 'trimmed', 'the weight of one bar'),
+  // "EDIT 2: the olive is 540 g": the number of a correction
+  ...['dit', 'DIT', 'pdate', 'PDATE', 'orrection', 'ORRECTION'].map((needs) =>
+    rule(
+      needs,
+      '^([ \\t]*[*_([]{0,2}(?:edit(?:ed)?|update|correction)) ?#?[1-9](?=[ \\t]*[*_)\\]]{0,2}[ \\t]*[:–-][ \\t]*[^\\s\\d])',
+      '$1',
+      'the number of a correction',
+      'gim',
+    ),
+  ),
+  // "154 g net"
+  rule('net', `(?<=\\d ?${unit}) net\\b(?! (?:weight|wt|contents|of)\\b)`, ''),
+  // "the lye's 71 g and the water's 150"
+  ...["'s ", '’s '].map((needs) =>
+    rule(
+      needs,
+      `\\b(lye|naoh|koh|caustic|soda|hydroxide|water|milk|oil|butter|lard|tallow|olive|coconut|palm|castor)${needs}(?=(?:only |just |about |now )?${number} ?${unit}\\b)`,
+      '$1 is ',
+    ),
+  ),
+  // "ma lye's 71g fur 350g lard": as some people say it
+  rule('fur ', `\\bfur (?=(?:the |ma |ma' )?${number} ?${unit}\\b)`, 'for '),
 ];
 
 const count = '(?:\\d+|one|two|three|four|five|six|seven|eight|nine|ten)';
