@@ -41,6 +41,7 @@ import { melted } from './figures/melted.ts';
 import { halfAndHalf, milkOfWater } from './figures/milk-of-water.ts';
 import { namedBefore } from './figures/named-before.ts';
 import { nearlyDone } from './figures/nearly-done.ts';
+import { ofTheFlakes } from './figures/of-the-flakes.ts';
 import { otherUses } from './figures/other-use.ts';
 import { packOfLye } from './figures/pack-of-lye.ts';
 import { barsOfIt, countPacks, manyOfIt, sizedPacks, takeParts } from './figures/packs.ts';
@@ -178,6 +179,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [byTheKilo, always],
     [drawnFrom, signal.ofIt],
     [forSoap, always],
+    [ofTheFlakes, always],
     [namedBefore, signal.ofIt | signal.using],
     [behindColon, always],
     [sizedPacks, always],

@@ -5,6 +5,7 @@ import type { Cut } from '../text/sentences.ts';
 import type { Token } from '../words/tokens.ts';
 import { anotherFat } from './another-fat.ts';
 import { besidePot } from './beside-pot.ts';
+import { boiledDown } from './boiled-down.ts';
 import { bowlReadings } from './bowl-readings.ts';
 import { brokenOff } from './broken-off.ts';
 import { byDifference } from './by-difference.ts';
@@ -25,6 +26,7 @@ import { onlyThese } from './only-these.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
 import { saidOutright } from './outright.ts';
+import { paperOrPot } from './paper-or-pot.ts';
 import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
 import { partsWent } from './parts-went.ts';
@@ -39,6 +41,7 @@ import { stockWeighed } from './stock-weighed.ts';
 import { stoppedShort } from './stopped-short.ts';
 import { summedUp } from './summed-up.ts';
 import { twoPots } from './two-pots.ts';
+import { twoLots } from './two-lots.ts';
 import { waterHeld } from './water-held.ts';
 import { weighedAgain } from './weighed-again.ts';
 import { wentInLess } from './went-in.ts';
@@ -62,7 +65,10 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     return { tokens: broken.tokens, listed: broken.tokens, told: broken.told, unheard: broken.unheard };
   }
   const named = rowNamed(cutOf(tokens));
-  const goes = inGoes(cutOf(named.tokens));
+  const boiled = boiledDown(cutOf(named.tokens));
+  const paper = paperOrPot(cutOf(boiled.tokens));
+  const lots = twoLots(cutOf(paper.tokens));
+  const goes = inGoes(cutOf(lots.tokens));
   const over = putBack(cutOf(goes.tokens));
   const topped = madeUpTo(cutOf(over.tokens));
   const liquid = liquidParted(cutOf(topped.tokens));
@@ -101,6 +107,9 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     listed: good.tokens,
     told: [
       named,
+      boiled,
+      paper,
+      lots,
       goes,
       over,
       topped,

@@ -168,8 +168,23 @@ const rules: readonly Rule[] = [
       'gim',
     ),
   ),
-  // "154 g net"
-  rule('net', `(?<=\\d ?${unit}) net\\b(?! (?:weight|wt|contents|of)\\b)`, ''),
+  // "dissolved at 50 % (half and half by weight)", "ready dissolved, half and half by weight"
+  ...['alf and half', 'alf-and-half', 'qual parts', 'qual weights'].map((needs) =>
+    rule(
+      needs,
+      '(?<=50 ?(?:%|per ?cent)[^.\\n\\d]{0,24})\\s*\\((?:so |that is |thats |i\\.?e\\.? )?(?:half[ -]and[ -]half|equal (?:parts|weights))(?:,? by weight)?(?:,? (?:of )?(?:lye|naoh|koh) and water)?\\)',
+      '',
+    ),
+  ),
+  ...['alf and half by w', 'alf-and-half by w', 'qual parts by w'].map((needs) =>
+    rule(
+      needs,
+      '(?<=\\b(?:dissolved|solution|stock|premixed|pre-mixed|ready[ -]mixed)\\b[^.\\n\\d%]{0,16}?)[(,]?\\s*(?:half[ -]and[ -]half|equal parts),? by weight\\)?',
+      ' at 50%',
+    ),
+  ),
+  // "154 g net, into 340 g of water"
+  rule('net', `(?<=\\d ?${unit}) net\\b(?=,? in(?:to)? ${number} ?${unit}\\b)`, ''),
   // "the lye's 71 g and the water's 150"
   ...["'s ", '’s '].map((needs) =>
     rule(
