@@ -11,9 +11,9 @@ import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { isPlain, rowsBefore, rowsOfAlkali } from './tale.ts';
 
 const vessel =
-  '(?:mou?ld|pot|pan|tin|tray|bar|loaf|batch|box|block|slab|puck|cake|kettle|bowl|bucket|soap|lot|load|cavity)';
+  '(?:mou?ld|pot|pan|tin|tray|bar|loaf|batch|box|block|slab|puck|cake|kettle|bowl|bucket|soap|lot|load|cavity|hole|compartment)';
 const vessels =
-  '(?:mou?lds|pots|pans|tins|trays|bars|loaves|batches|boxes|blocks|slabs|pucks|cakes|kettles|bowls|buckets|soaps|lots|loads|cavities)';
+  '(?:mou?lds|pots|pans|tins|trays|bars|loaves|batches|boxes|blocks|slabs|pucks|cakes|kettles|bowls|buckets|soaps|lots|loads|cavities|holes|compartments)';
 const number = '(?:[#…]|two|three|four|five|six|seven|eight|nine|ten|twelve)';
 const kind = '(?:[a-z-]+ ){0,2}?';
 /** "Each one takes", "in each", "per tin", "one bar =". */

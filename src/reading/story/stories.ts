@@ -25,6 +25,7 @@ import { oneTimes } from './one-times.ts';
 import { onlyThese } from './only-these.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
+import { otherWayRound } from './other-way-round.ts';
 import { saidOutright } from './outright.ts';
 import { paperOrPot } from './paper-or-pot.ts';
 import { partedOut } from './parted-out.ts';
@@ -66,7 +67,8 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   }
   const named = rowNamed(cutOf(tokens));
   const boiled = boiledDown(cutOf(named.tokens));
-  const paper = paperOrPot(cutOf(boiled.tokens));
+  const round = otherWayRound(cutOf(boiled.tokens));
+  const paper = paperOrPot(cutOf(round.tokens));
   const lots = twoLots(cutOf(paper.tokens));
   const goes = inGoes(cutOf(lots.tokens));
   const over = putBack(cutOf(goes.tokens));
@@ -108,6 +110,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     told: [
       named,
       boiled,
+      round,
       paper,
       lots,
       goes,
@@ -147,6 +150,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     ].flatMap(({ told }) => told),
     unheard:
       named.unheard ??
+      round.unheard ??
       over.unheard ??
       poured.unheard ??
       bowl.unheard ??
