@@ -10,11 +10,13 @@ import { bowlReadings } from './bowl-readings.ts';
 import { brokenOff } from './broken-off.ts';
 import { byDifference } from './by-difference.ts';
 import { byRule } from './by-rule.ts';
+import { byRuleWeighed } from './by-rule-weighed.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
 import { inGoes } from './in-goes.ts';
 import { inTwice } from './in-twice.ts';
+import { leftOfFull } from './left-of-full.ts';
 import { leftStanding } from './left-standing.ts';
 import { liquidParted } from './liquid-parted.ts';
 import { madeGood } from './made-good.ts';
@@ -22,6 +24,7 @@ import { madeUpTo } from './made-up-to.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { oneTimes } from './one-times.ts';
+import { onlySoMuch } from './only-so-much.ts';
 import { onlyThese } from './only-these.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
@@ -70,7 +73,10 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
   const round = otherWayRound(cutOf(boiled.tokens));
   const paper = paperOrPot(cutOf(round.tokens));
   const lots = twoLots(cutOf(paper.tokens));
-  const goes = inGoes(cutOf(lots.tokens));
+  const full = leftOfFull(cutOf(lots.tokens));
+  const weighed = byRuleWeighed(cutOf(full.tokens));
+  const soMuch = onlySoMuch(cutOf(weighed.tokens));
+  const goes = inGoes(cutOf(soMuch.tokens));
   const over = putBack(cutOf(goes.tokens));
   const topped = madeUpTo(cutOf(over.tokens));
   const liquid = liquidParted(cutOf(topped.tokens));
@@ -113,6 +119,9 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
       round,
       paper,
       lots,
+      full,
+      weighed,
+      soMuch,
       goes,
       over,
       topped,

@@ -13,6 +13,7 @@ interface Rule {
 
 const unit = '(?:k?g|gr|grams?|dag|oz|ounces?|lbs?|pounds?)';
 const number = '\\d+(?:[.,]\\d+)?';
+const pack = '(?:tub|jar|tin|bottle|bag|pack|packet|block|can|carton|canister|bar)';
 /** The pattern is made when a post first needs it: most never do. */
 const rule = (needs: string, source: string, as: string, why = '', flags = 'gi'): Rule => {
   let made: RegExp | undefined;
@@ -168,6 +169,22 @@ const rules: readonly Rule[] = [
       'gim',
     ),
   ),
+  // "coconut: the whole 250 g tub"
+  rule(
+    ' ',
+    `(?<=[:=–-] ?)(?:all of )?(?:the|a|an|my|one) (?:(?:whole|entire|full|complete) )+(${number} ?${unit}) ${pack}\\b(?=[ \\t]*(?:[.,;)\\n]|$))|(?<=[:=–-] ?)all of (?:the|a|my|one) (${number} ?${unit}) ${pack}\\b(?=[ \\t]*(?:[.,;)\\n]|$))`,
+    '$1$2',
+  ),
+  // "a third of the new 300 g jar"
+  ...['half', 'hird', 'uarter'].map((needs) =>
+    rule(
+      needs,
+      `\\b((?:half|thirds?|quarters?)(?: of)? (?:the|a|my)) (?:(?:new|full|fresh|big|small|little|whole|unopened|old) )+(?=${number} ?${unit} ${pack}\\b)`,
+      '$1 ',
+    ),
+  ),
+  // "olive: a new kilo, 380 g left now"
+  rule('kilo', '(?<=[:=–-] ?)(?:a|one) (new|full|fresh|whole|unopened|sealed) kilo(?=, \\d)', 'a kilo, $1'),
   // "dissolved at 50 % (half and half by weight)", "ready dissolved, half and half by weight"
   ...['alf and half', 'alf-and-half', 'qual parts', 'qual weights'].map((needs) =>
     rule(
