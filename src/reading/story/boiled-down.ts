@@ -39,7 +39,9 @@ function liquidBefore(tokens: readonly Token[], end: number): Name | null {
   const all = tokens.filter((one) => isIngredient(one) && one.meaning.kind === 'liquid').map((one) => one as Name);
   const ids = new Set(all.map(thingOf));
   if (ids.size !== 1) return null;
-  const isWeighed = tokens.some((one, k) => isIngredient(one) && ids.has(thingOf(one)) && isPlain(tokens[figureOf(tokens, k)]));
+  const isWeighed = tokens.some(
+    (one, k) => isIngredient(one) && ids.has(thingOf(one)) && isPlain(tokens[figureOf(tokens, k)]),
+  );
   if (isWeighed) return null;
   for (let k = end - 1; k >= 0 && end - k < reach; k--) {
     const one = tokens[k];

@@ -9,8 +9,8 @@ import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { hush, isPlain, rowsBefore } from './tale.ts';
 
 const kilo = '(?:kilo(?:gram(?:me)?)?|kg)';
-const fats = '(?:of )?(?:the |my |your )?(?:oils?|fats?|@)';
-const per = `(?:for|per|to|on|in) (?:(?:every|each|a|one|the) )?(?:${kilo}|(?<k>#)) ${fats}`;
+const fats = '(?:of )?(?:the |my |your )?(?:oils?|fats?|(?<x>@))';
+const per = `(?:for|per|to|on) (?:(?:every|each|a|one|the) )?(?:${kilo}|(?<k>#)) ${fats}`;
 const makeRules = (): readonly RegExp[] => [
   new RegExp(`(?<r>#) (?:of )?(?:the |my )?(?<l>@) ${per}`, 'd'),
   new RegExp(`(?<l>@) (?:[:=–-] |is |of )?(?<r>#) ${per}`, 'd'),
@@ -44,6 +44,7 @@ function ruleIn(tokens: readonly Token[], sentences: readonly Sentence[]): Rule 
       const at = match?.indices?.groups;
       const [l, r] = [at?.['l']?.[0], at?.['r']?.[0]];
       if (!match || l === undefined || r === undefined || !isLye(tokens[sentence.tokenAt(l)])) continue;
+      if (at?.['x'] && !isFat(tokens[sentence.tokenAt(at['x'][0])])) continue;
       const whole = at?.['k'] ? sentence.tokenAt(at['k'][0]) : -1;
       const to = sentence.tokenAt(match.index + match[0].length - 1) + 1;
       return { sentence, name: sentence.tokenAt(l), figure: sentence.tokenAt(r), whole, to };
@@ -61,7 +62,9 @@ export function byRuleWeighed(cut: Cut): { readonly tokens: readonly Token[]; re
   const rule = ruleIn(tokens, sentences);
   if (!rule || !isPlain(tokens[rule.figure])) return none;
   const lye = tokens[rule.name];
-  const listed = rowsBefore(tokens, tokens.length).filter(({ figure }) => figure < rule.sentence.from || figure >= rule.to);
+  const listed = rowsBefore(tokens, tokens.length).filter(
+    ({ figure }) => figure < rule.sentence.from || figure >= rule.to,
+  );
   const [own, ...more] = listed.filter(({ at }) => isLye(tokens[at]));
   if (lye?.t !== 'name' || more.length > 0) return none;
   const total = listed.reduce((sum, { at, figure }) => sum + (isFat(tokens[at]) ? grams(tokens[figure]) : 0), 0);

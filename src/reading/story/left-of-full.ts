@@ -26,7 +26,8 @@ export function leftOfFull(cut: Cut): { readonly tokens: readonly Token[]; reado
   const out = [...cut.tokens];
   const told: PutRight[] = [];
   for (const sentence of sentencesOf(cut)) {
-    if (sentence.figures !== 2 || sentence.names !== 1 || !/\b(?:left|leftover|over|remain)/.test(sentence.text)) continue;
+    if (sentence.figures !== 2 || sentence.names !== 1 || !/\b(?:left|leftover|over|remain)/.test(sentence.text))
+      continue;
     made ??= makePattern();
     const match = made.exec(sentence.text);
     const at = match?.indices?.groups;

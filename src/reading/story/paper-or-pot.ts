@@ -16,7 +16,8 @@ const cues: ReadonlySet<string> = new Set(
 
 const paper =
   '(?:the |my |our |this |that |her |his )?(?:recipe |old )?(?:card|recipe|book|notebook|notes?|sheet|plan|list|page|paper|printout|formula)(?: (?:really|only|clearly|originally))*';
-const says = '(?:says?|said|wants?|wanted|(?:calls?|called|asks?|asked) for|has|had|reads?|gives?|gave|lists?|listed)(?: (?:only|just))*';
+const says =
+  '(?:says?|said|wants?|wanted|(?:calls?|called|asks?|asked) for|has|had|reads?|gives?|gave|lists?|listed)(?: (?:only|just))*';
 const but = '(?: (?:[,;–—-]|but|and|though|however|yet))* ';
 const did =
   '(?:i|ive|i have|we|weve|we have)(?: (?:had|gone|went|go|and|then|accidentally|really|actually|just|only|stupidly|somehow|by mistake))* (?:put|tipped|poured|weighed|used|took|added|dumped|chucked|melted|measured|threw|dropped)(?: (?:in|out|only|just))*';

@@ -189,7 +189,7 @@ const rules: readonly Rule[] = [
   ...['alf and half', 'alf-and-half', 'qual parts', 'qual weights'].map((needs) =>
     rule(
       needs,
-      '(?<=50 ?(?:%|per ?cent)[^.\\n\\d]{0,24})\\s*\\((?:so |that is |thats |i\\.?e\\.? )?(?:half[ -]and[ -]half|equal (?:parts|weights))(?:,? by weight)?(?:,? (?:of )?(?:lye|naoh|koh) and water)?\\)',
+      '(?<=50 ?(?:%|per ?cent)[^.\\n\\d]{0,24})\\s*\\((?:so |that is |thats |i\\.?e\\.? )?(?:half[ -]and[ -]half|equal (?:parts|weights))(?:,? by weight)?\\)',
       '',
     ),
   ),
