@@ -61,6 +61,8 @@ describe('a fat that was forgotten', () => {
     'All poured, and there I see the cup with the castor still standing there, full. So no castor in the soap.',
     'Poured it, turned round, and the castor is still standing in its cup. So there’s no castor in it.',
     'The castor is still sitting on the windowsill, untouched. The soap has none of it in it.',
+    "Poured, wrapped, tidied up... and there's the cup with all the castor, untouched behind the kettle. So no castor in it.",
+    "I look round and there's the bowl of castor on the worktop. So there's no castor in it.",
   ])('%s', (note) => expect(noted(note)).toEqual({ grams: noCastor, doubts: [] }));
 
   test.each([

@@ -82,6 +82,6 @@ export const boiledDown = (cut: Cut): ReturnType<typeof hearNotes> =>
       made ??= makePatterns();
       return made;
     },
-    isOpen: (_, match) => open.test(match[0]),
+    isOpen: ({ text }, match) => open.test(text.slice(0, match.index + match[0].length)),
     hear: (_, note) => hear(note),
   });

@@ -22,7 +22,8 @@ const rows = (n: number): string =>
 const way = '(?:the )?(?:other|wrong) way (?:round|around|about)';
 const mixed =
   '(?:mixed up|muddled(?: up)?|swapped(?: over| round)?|switched(?: over| round)?|reversed|transposed|confused|interchanged)';
-const being = '(?: (?:are|were|is|was|got|get|have|has|been|should|be|to|must|go|belong|need|all|just|really|[,:]|-))*';
+const being =
+  '(?: (?:i|we|had|wrote|typed|listed|down|are|were|is|was|got|get|have|has|been|should|be|to|must|go|belong|need|all|just|really|[,:]|-))*';
 const makePatterns = (): readonly { readonly tells: RegExp; readonly isSlip: boolean }[] => [
   { tells: new RegExp(`(?<![a-z])${rows(1)}${being} (?:${way}|vice versa)(?! from)\\b`, 'd'), isSlip: false },
   {

@@ -200,6 +200,10 @@ const mayLack: ReadonlySet<string> = new Set(['water', 'ice', 'liquid', 'fat', '
 const sameThing = (a: Thing, b: Thing): boolean =>
   a.named.meaning.kind === b.named.meaning.kind && a.named.meaning.id === b.named.meaning.id;
 
+/** The same, or an alkali whose kind is not said: "the lye was 136, not 139", of a row of NaOH. */
+const isOne = (a: Thing, b: Thing): boolean =>
+  sameThing(a, b) || ([a, b].every(isLye) && [a, b].some(({ named }) => named.meaning.id === 'unsaid'));
+
 /** A figure as it was written, without the full stop behind its unit. */
 export const written = ({ text }: Quantity): string => text.replace(/\.$/, '');
 
@@ -292,7 +296,7 @@ function rowOf(kept: readonly Item[], thing: Thing, gone: Amount, tokens: readon
     const pair = [pairOf(kept[k - 1], one, tokens), pairOf(one, kept[k + 1], tokens)].find(
       (row) => row?.amount === one,
     );
-    return pair != null && one.kind === 'amount' && sameThing(pair.thing, thing) && weighsAs(gone, one);
+    return pair != null && one.kind === 'amount' && isOne(pair.thing, thing) && weighsAs(gone, one);
   });
 }
 
@@ -336,7 +340,7 @@ function rightOver(
 /** "The tallow is 710 g, not 700", where the 700 g are those of the lard: nobody knows which of the two is meant. */
 const isOfOther = (kept: readonly Item[], thing: Thing, gone: Amount, tokens: readonly Token[]): boolean =>
   wordBefore(tokens, thing.from) === 'the' &&
-  !kept.slice(0, -2).some((item) => item.kind === 'thing' && sameThing(item, thing)) &&
+  !kept.slice(0, -2).some((item) => item.kind === 'thing' && isOne(item, thing)) &&
   kept.slice(0, -2).some((item) => item.kind === 'amount' && weighsAs(gone, item));
 
 /** "250 g (should have been 300, but the jar was empty)": what was wished for. */
