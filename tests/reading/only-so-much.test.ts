@@ -22,6 +22,8 @@ test.each([
 test('next time is another batch', () =>
   expect(potOf(`${list}Next time only 120 g of the shea goes in.`)).toEqual({ grams: listed, doubts: [] }));
 
-test.each(['Should only 120 g of the shea go in?', 'Only 120 g of the shea is unrefined.'])('asked: %s', (note) =>
-  expect(potOf(list + note).doubts).not.toEqual([]),
-);
+test.each([
+  'Should only 120 g of the shea go in?',
+  'Only 120 g of the shea is unrefined.',
+  'Only 20 g of the shea melted in the pan, the rest is still hard.',
+])('asked: %s', (note) => expect(potOf(list + note).doubts).not.toEqual([]));

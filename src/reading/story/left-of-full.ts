@@ -3,6 +3,7 @@
  * that names the fat first.
  */
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
+import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isIngredient } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
@@ -21,8 +22,12 @@ const surely = new RegExp(`\\b${fresh}\\b|\\bleft over\\b|\\bleftover\\b|\\b(?:a
 const open = /\?|\b(?:if|should|would|could|might|may|maybe|perhaps|next|use|using|used|enough)\b/;
 
 /** The list with what of it was used. */
-export function leftOfFull(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
-  const none = { tokens: cut.tokens, told: [] };
+export function leftOfFull(cut: Cut): {
+  readonly tokens: readonly Token[];
+  readonly told: readonly PutRight[];
+  readonly unheard: string | null;
+} {
+  const none = { tokens: cut.tokens, told: [], unheard: null };
   const out = [...cut.tokens];
   const told: PutRight[] = [];
   for (const sentence of sentencesOf(cut)) {
@@ -34,8 +39,13 @@ export function leftOfFull(cut: Cut): { readonly tokens: readonly Token[]; reado
     if (!match || !at || !surely.test(match[0]) || open.test(sentence.text)) continue;
     const [f, a, b] = ['f', 'a', 'b'].map((group) => sentence.tokenAt(at[group]?.[0] ?? 0)) as [number, number, number];
     const [name, whole, left] = [out[f], out[a], out[b]];
-    if (!isIngredient(name) || !isPlain(whole) || !isPlain(left)) continue;
+    if (!isIngredient(name)) continue;
     const value = weightAt(out, a, a) - weightAt(out, b, a);
+    // a litre, less so many grams
+    if (!isPlain(whole) || !isPlain(left) || Number.isNaN(value)) {
+      const [begin, last] = [out[sentence.from], out[sentence.to - 1]];
+      return { ...none, unheard: rawText(cut.prims, begin?.from ?? 0, last?.to ?? 0).trim() };
+    }
     if (!(value > 0) || rowsOf(out, name, out.length).some(({ figure }) => figure !== a && figure !== b)) continue;
     const end = sentence.tokenAt(match.index + match[0].length - 1) + 1;
     const now = withValue(whole.quantity, value);
@@ -48,5 +58,5 @@ export function leftOfFull(cut: Cut): { readonly tokens: readonly Token[]; reado
     const text = `I took ${written(now)} of ${name.text}, which is ${written(whole.quantity)} less ${written(left.quantity)} that is left.`;
     told.push({ text, gone: [], from: sentence.from, to: sentence.to, settles: true });
   }
-  return told.length > 0 ? { tokens: out, told } : none;
+  return told.length > 0 ? { tokens: out, told, unheard: null } : none;
 }

@@ -20,10 +20,10 @@ let made: readonly RegExp[] | null = null;
 
 /** It is told of what is in the pot. */
 const into =
-  /\b(?:went|goes|gone|got|ended up|made it|landed|put|poured|tipped|melted|is|was|are|were)(?: (?:all|straight|up|then|now))* in(?:to)?\b|\bin(?:to)? (?:the|my) (?:pot|pan|soap|batch|kettle|bowl|mix)\b|\b(?:i|we) (?:only |just )?(?:used|took)\b/;
+  /\b(?:went|goes|gone|got|ended up|made it|landed|put|poured|tipped)(?: (?:all|straight|up|then|now))* in(?:to)?\b|\b(?:ended up|is|are|landed) in(?:to)? (?:the|my) (?:pot|soap|batch|kettle|mix)\b|\b(?:i|we) (?:only |just )?(?:used|took)\b/;
 /** Nobody has done it, not in this batch, or it is of another moment. */
 const open =
-  /\?|\b(?:if|should|would|could|might|may|maybe|perhaps|next|last (?:time|batch|week|month|year)|usually|normally|always|never|at first|first|so far|yet|still to|later|after|then the|until|trace|cook|cooked|she used|he used|they used|recipe|card|book|planned|wanted to|meant to|going to|was to)\b/;
+  /\?|\b(?:still|zaps?|think|guess|probably|melted|dissolved|if|should|would|could|might|may|maybe|perhaps|next|last (?:time|batch|week|month|year)|usually|normally|always|never|at first|first|so far|yet|still to|later|after|then the|until|trace|cook|cooked|she used|he used|they used|recipe|card|book|planned|wanted to|meant to|going to|was to)\b/;
 
 /** The list with so much of it. */
 export function onlySoMuch(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {

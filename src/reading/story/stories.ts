@@ -160,6 +160,7 @@ export function heardOut({ tokens, prims, words }: Cut): HeardOut {
     unheard:
       named.unheard ??
       round.unheard ??
+      full.unheard ??
       over.unheard ??
       poured.unheard ??
       bowl.unheard ??

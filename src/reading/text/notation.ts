@@ -170,10 +170,12 @@ const rules: readonly Rule[] = [
     ),
   ),
   // "coconut: the whole 250 g tub"
-  rule(
-    ' ',
-    `(?<=[:=–-] ?)(?:all of )?(?:the|a|an|my|one) (?:(?:whole|entire|full|complete) )+(${number} ?${unit}) ${pack}\\b(?=[ \\t]*(?:[.,;)\\n]|$))|(?<=[:=–-] ?)all of (?:the|a|my|one) (${number} ?${unit}) ${pack}\\b(?=[ \\t]*(?:[.,;)\\n]|$))`,
-    '$1$2',
+  ...['whole', 'entire', 'full', 'complete', 'all of'].map((needs) =>
+    rule(
+      needs,
+      `(?<=[:=–-] ?)(?:(?:all of )?(?:the|a|an|my|one) ${needs}|all of (?:the|a|my|one)) (${number} ?${unit}) ${pack}\\b(?=[ \\t]*(?:[.,;)\\n]|$))`,
+      '$1',
+    ),
   ),
   // "a third of the new 300 g jar"
   ...['half', 'hird', 'uarter'].map((needs) =>
