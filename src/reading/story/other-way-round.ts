@@ -77,7 +77,11 @@ function rowsOf(
     tokens,
     from,
     to,
-    (token, k) => token.t === 'quantity' && k !== one.figure && k !== other.figure,
+    (token, k) =>
+      token.t === 'quantity' &&
+      k !== one.figure &&
+      k !== other.figure &&
+      [k - 1, k + 1].some((at) => isIngredient(tokens[at])),
   );
   return isElse ? null : [one, other];
 }
