@@ -37,6 +37,14 @@ test.each([
   expect(potOf(text).grams).not.toHaveProperty('naoh', 134),
 );
 
+test.each([
+  ['Weighed out 141.7 g NaOH for 36 oz lard. good?\nOils at 40, lye at 35.', { lard: 1021, naoh: 142, water: 0 }],
+  [
+    'My mum says 250 g lye for a kilo of olive oil. Surely not??\nOils at 40, lye at 35.',
+    { 'olive-oil-virgin': 1000, naoh: 250, water: 0 },
+  ],
+])('with no other fat it is what was weighed: %s', (text, grams) => expect(potOf(text).grams).toEqual(grams));
+
 test('lye in so much water is no rule', () =>
   expect(
     potOf(

@@ -69,6 +69,8 @@ export function byRuleWeighed(cut: Cut): { readonly tokens: readonly Token[]; re
   if (lye?.t !== 'name' || more.length > 0) return none;
   const total = listed.reduce((sum, { at, figure }) => sum + (isFat(tokens[at]) ? grams(tokens[figure]) : 0), 0);
   const whole = rule.whole < 0 ? heavy : grams(tokens[rule.whole]);
+  // "141 g NaOH for 36 oz lard" and no other fat: it is what was weighed
+  if (!(total > 0 && whole > 0 && grams(tokens[rule.figure]) > 0)) return none;
   const meant = (grams(tokens[rule.figure]) * total) / whole;
   const told = (out: readonly Token[], weight: Figure, to: number): ReturnType<typeof byRuleWeighed> => {
     const text = `I took ${written(weight.quantity)} as the lye, which was weighed by the rule that the post tells.`;
@@ -88,7 +90,7 @@ export function byRuleWeighed(cut: Cut): { readonly tokens: readonly Token[]; re
     if (!found || place === undefined || open.test(sentence.text)) continue;
     const w = sentence.tokenAt(from + place);
     const [weight, stand] = [tokens[w], tokens[w - 1]];
-    if (!isPlain(weight) || !stand) continue;
+    if (!(grams(weight) > 0) || !isPlain(weight) || !stand) continue;
     const fits = Math.abs(grams(weight) - meant) <= near * meant;
     if (!fits && found.groups?.['how'] === undefined) continue;
     const out = [...tokens];
@@ -101,7 +103,7 @@ export function byRuleWeighed(cut: Cut): { readonly tokens: readonly Token[]; re
     return told(quietly(out, rule), weight, sentence.to);
   }
   // "I have 1.4 kg of lard, how much lye?": what the rule says is no answer
-  if (total <= 0 || !sentences.some(({ text }) => howMuch.test(text))) return none;
+  if (!sentences.some(({ text }) => howMuch.test(text))) return none;
   const out = [...tokens];
   hush(out, Math.min(rule.name, rule.figure), rule.to, 'so much to the fats');
   const text = 'I left out the rule that the post tells, as it asks how much it takes.';
