@@ -42,6 +42,7 @@ import { halfAndHalf, milkOfWater } from './figures/milk-of-water.ts';
 import { namedBefore } from './figures/named-before.ts';
 import { nearlyDone } from './figures/nearly-done.ts';
 import { ofPlace } from './figures/of-place.ts';
+import { ofTheFlakes } from './figures/of-the-flakes.ts';
 import { otherUses } from './figures/other-use.ts';
 import { packOfLye } from './figures/pack-of-lye.ts';
 import { barsOfIt, countPacks, manyOfIt, sizedPacks, takeParts } from './figures/packs.ts';
@@ -182,6 +183,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [byTheKilo, always],
     [drawnFrom, signal.ofIt],
     [forSoap, always],
+    [ofTheFlakes, always],
     [namedBefore, signal.ofIt | signal.using],
     [behindColon, always],
     [sizedPacks, always],

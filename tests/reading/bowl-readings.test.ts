@@ -13,6 +13,9 @@ test.each([
   'My bowl weighs 400 g empty, and I never pressed tare. I spooned in olive until the scale said 900 g, then coconut until it said 1200 g, and last castor until it said 1250 g. All readings with the bowl on.',
   "I don't zero my scale, I just keep adding. Pot alone 400 g. With the olive oil in, 900 g. With coconut, 1200 g. With the castor, 1250 g, finished.",
   'Never pressed zero, wrote down what the display said:\n\nempty bowl 400\n+ olive 900\n+ coconut 1200\n+ castor 1250\n\n(grams).',
+  'My scales have lost their tare button. Empty pan: 400 g. With the olive in: 900 g. Then I poured in coconut oil until it showed 1,200 g, then castor until it showed 1,250 g. That was all the fat.',
+  'Empty pan: 400 g. With the olive in: 900 g. Then I poured in coconut until it read 1200 g, then castor till the scale said 1250 g.',
+  'The tare is broken. Empty bowl 400 g. Olive until it said 900 g, then coconut until it said 1200 g, then castor until it said 1250 g.',
   'Bowl on the scale is 400 g empty. I never zeroed it. Put in the olive, 900 g. Put in the coconut, 1200 g. Put in the castor, 1250 g.',
 ])('each reading has the one before: %s', (text) => expect(potOf(text + lye)).toEqual({ grams: pot, doubts: [] }));
 

@@ -154,3 +154,25 @@ describe('other notations', () => {
       read('sunflower 1.4 kg\ncoconut 600 g\nKOH TBD\ndilution: 1 part paste : 2 parts water\nsuperfat 3%').doubts,
     ).toEqual([]));
 });
+
+describe('words run together, or said as some people say them', () => {
+  const pot = { grams: { lard: 500, 'coconut-oil': 200, naoh: 97 }, water: 200, doubts: [] };
+  test.each([
+    "Ma lye's 97g fur 500g lard, 200g coconut, water 200g. Is that ower much?",
+    "500 g lard, 200 g coconut. Lye's 97 g, water's 200 g. Good?",
+    'Lard’s 500 g, coconut’s 200 g, the lye’s 97 g and the water’s 200 g',
+    '500 g lard, 200 g coconut, 97 g lye net, in 200 g water. I got fur on my jumper.',
+  ])('%s', (text) => expect(read(text)).toEqual(pot));
+});
+
+test.each([
+  'I keep my sodium hydroxide ready dissolved at 50% (half and half by weight). Used 208 g of that solution on 440 g olive, 190 g coconut, 110 g palm, and put in 45 g extra water.',
+  'I keep my lye ready dissolved (half and half by weight). Used 208 g of that solution on 440 g olive, 190 g coconut, 110 g palm, and put in 45 g extra water.',
+  'My lye is a 50% solution (equal parts by weight). Used 208 g of it on 440 g olive, 190 g coconut, 110 g palm, and added 45 g more water.',
+])('how a solution was mixed is no cream: %s', (text) =>
+  expect(read(text)).toEqual({
+    grams: { 'olive-oil-virgin': 440, 'coconut-oil': 190, 'palm-oil': 110, naoh: 104 },
+    water: 149,
+    doubts: [],
+  }),
+);

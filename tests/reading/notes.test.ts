@@ -112,6 +112,9 @@ describe('a note tells of nothing in the pot', () => {
     expect(read(`${beer}\n\nI used half beer half water.`).doubts).toEqual(['corrected']);
   });
 
+  test('what everyone else takes is of nobody', () =>
+    expect(noted("Everyone here seems to take a third coconut, my skin can't.")).toEqual({ grams: base, doubts: [] }));
+
   test('a bowl that was weighed with it', () =>
     expect(
       noted('The bowl is 35 g (weighed it empty) and the 250 included it, so there were only 215 g of coconut.'),

@@ -108,6 +108,14 @@ describe('told of one mould, and of all', () => {
       { 'tallow-beef': 600, 'coconut-oil': 300, naoh: 132, water: 300 },
     ],
     [
+      'Six-hole silicone mould. Per hole I reckon 80 g olive, 30 g coconut, 10 g castor. Made enough for all six in one go. The lye is for the whole lot, not per hole: 100 g NaOH in 210 g water. Right?',
+      { 'olive-oil-virgin': 480, 'coconut-oil': 180, 'castor-oil': 60, naoh: 100, water: 210 },
+    ],
+    [
+      'Mould with 8 holes, per hole 60 g lard and 20 g coconut. Lye for all eight: 92 g in 190 g water. ok?',
+      { lard: 480, 'coconut-oil': 160, naoh: 92, water: 190 },
+    ],
+    [
       'Two moulds, each gets 300 g lard and 150 g coconut oil. Lye for both together: 126 g, in 280 g water. Ok?',
       { lard: 600, 'coconut-oil': 300, naoh: 126, water: 280 },
     ],

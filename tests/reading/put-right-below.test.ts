@@ -10,6 +10,20 @@ const list = 'olive 500 g\ncoconut 250 g\npalm 200 g\ncastor 50 g\nNaOH 139 g\nw
 const noted = (note: string, of = list) => potOf(`Sunday soap\n\n${of}\n\n${note}\n\nIs the lye ok?`);
 type Case = [string, Readonly<Record<string, number>>];
 
+describe('below a list without units', () => {
+  const bare = 'Olive 500\nCoconut 250\nPalm 200\nCastor 50\nNaOH 139\nWater 300\n(grams)';
+  test.each<Case>([
+    ['edit: coconut was 280 in the end, not 250.', { ...base, 'coconut-oil': 280 }],
+    ['EDIT: the lye was 136 in the end, not 139, sorry', { ...base, naoh: 136 }],
+    ['correction: palm 220 really, not 200', { ...base, 'palm-oil': 220 }],
+    ['edit: olive came to 520 in the end instead of 500.', { ...base, 'olive-oil-virgin': 520 }],
+    [
+      'edit 1: coconut was 280 in the end, not 250.\nedit 2: castor was 60, not 50.',
+      { ...base, 'coconut-oil': 280, 'castor-oil': 60 },
+    ],
+  ])('%s', (note, grams) => expect(noted(note, bare)).toEqual({ grams, doubts: [] }));
+});
+
 describe('read', () => {
   const sunflower = { ...base, 'olive-oil-virgin': 420, 'sunflower-oil': 80 };
   const lard = { ...noPalm, lard: 200 };

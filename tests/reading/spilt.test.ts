@@ -15,6 +15,13 @@ describe('what was left of what was spilt is what goes in', () => {
     `${fats}. Lye 115 g, but some of it went on the floor, leaving 111 g.`,
   ])('%s', (text) => expect(potOf(text)).toEqual({ grams: { ...base, naoh: 111 }, doubts: [] }));
 
+  test('what stands on top of it tops nothing up', () =>
+    expect(
+      potOf(
+        "Weighed 600 g of olive then knocked the bowl, what was left in it weighed 555 g and I didn't top up. 200 g coconut on top of that. Lye is 106 g naoh in 230 g water.",
+      ),
+    ).toEqual({ grams: { 'olive-oil-virgin': 555, 'coconut-oil': 200, naoh: 106, water: 230 }, doubts: [] }));
+
   test('of a fat, too', () =>
     expect(potOf(`${fats}, 115 g lye. I spilled some of the olive. What was left: 540 g.`)).toEqual({
       grams: { ...base, 'olive-oil-virgin': 540, naoh: 115 },

@@ -63,6 +63,8 @@ describe('a fat that was forgotten', () => {
     'The castor is still sitting on the windowsill, untouched. The soap has none of it in it.',
     'The castor meant for the end is still standing on the worktop, forgot it completely and the soap is in the mould now.',
     'I forgot the castor and the soap is in the mould already.',
+    "Poured, wrapped, tidied up... and there's the cup with all the castor, untouched behind the kettle. So no castor in it.",
+    "I look round and there's the bowl of castor on the worktop. So there's no castor in it.",
   ])('%s', (note) => expect(noted(note)).toEqual({ grams: noCastor, doubts: [] }));
 
   test.each([

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { makeReader, readRecipe } from '../../src/reading/index.ts';
+import { potOf as pot } from './pot.ts';
 
 const reader = makeReader(loadCatalogue());
 const read = (text: string) => readRecipe(reader, text);
@@ -176,4 +177,19 @@ describe('what is sure of it is read', () => {
     expect(read(post)).toMatchObject({ alkali: [], superfat: 0.05 });
     expect(read(post).fats.map(({ id }) => id)).toEqual(['lard', 'coconut-oil', 'sunflower-oil']);
   });
+});
+
+describe('where only the water is open, the lye can be checked', () => {
+  const dry = { lard: 900, 'coconut-oil': 100, naoh: 137, water: 0 };
+  test.each([
+    "lard 900 g + coconut 100 g, lye 137 g. haven't decided the water yet, just tell me if the lye is fine",
+    'lard 900 g, coconut 100 g, lye 137 g. I have not settled on the water yet. Is the lye fine?',
+    'lard 900 g, coconut 100 g, lye 137 g, water not decided yet. lye ok?',
+    "lard 900 g, coconut 100 g, lye 137 g. haven't made up my mind how much water. ok?",
+  ])('%s', (text) => expect(pot(text)).toEqual({ grams: dry, doubts: [] }));
+
+  test.each([
+    "lard 900 g, coconut 100 g, lye 137 g, water 300 g. castor 50 g, haven't decided. ok?",
+    "lard 900 g, coconut 100 g, lye 137 g. haven't decided about the castor yet",
+  ])('but a fat is asked about: %s', (text) => expect(pot(text).doubts).not.toEqual([]));
 });

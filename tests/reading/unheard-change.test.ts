@@ -97,6 +97,7 @@ describe('what changes nothing is not asked about', () => {
     'Some of the batter stayed on the spatula.',
     'Some of the batter landed on the floor.',
     'I lost a lot of sleep over it.',
+    'Also found a bottle of castor in the cupboard, 50 g used.',
     'It lost a third of its weight in the cure.',
     'Poured it in the mould, spilt a bit, but the soap is fine.',
     'My grandfather used lard back then.',

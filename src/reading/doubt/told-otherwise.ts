@@ -213,7 +213,7 @@ const made = (): readonly Tale[] => [
         `\\bmay(?:be)? or may(?:be)? not (?:have )?${any('put tipped poured added weighed used be in gone went')}`,
         `\\beither (?:i|we) [^.?]{0,30}\\b(?:it|them|F|L|N)\\b[^.?]{0,12}\\bor (?:i|we) [^.?]{0,20}\\b(?:it|them|F|L|N|the (?:lot|whole lot|rest))\\b`,
         `\\bmaybe (?:it|they|i|we) (?:goes?|went|put|add|use|leave)[^.?]{0,16} , maybe (?:it|they|i|we|not)\\b`,
-        `\\b(?:F|N)\\b[^.?]{0,40}\\b(?:(?:havent|have not|not|cant|still not) (?:quite |yet )?(?:made (?:up )?my mind|decided|settled|made up my mind)|undecided)\\b`,
+        `\\b(?:F|N)\\b[^.?]{0,40}(?<![WM] (?:(?:is|are|was|amount|still|,) )*)\\b(?:(?:havent|have not|not|cant|still not) (?:quite |yet )?(?:made (?:up )?my mind|decided|settled|made up my mind)|undecided)\\b(?! (?:(?:on|about|what|how much|yet|the|my|any|of) )*[WM]\\b)`,
         `\\bone of (?:the |those |these )?(?:[a-z]+ |[#…FN] ){0,2}must (?:have been|be|have gone) [^.?]{0,30}\\b(?:heavier|lighter|more|less|wrong|off|out)\\b`,
         `\\b${unknown}${forSure} (?:whether|if) (?:i|we) (?:had |have |ve )?(?:already )?(?:multiplied|doubled|halved|scaled|tripled)\\b`,
         `\\b(?:forgot|didnt|did not|never|havent|hadnt) (?:to )?(?:#|zero|tare|zeroed|tared)(?= )[^?]{0,60}\\b(?:smashed|broke|broken|threw|thrown|binned|gave|lost|gone)\\b`,

@@ -55,7 +55,7 @@ const out: readonly string[] = [
   `\\bforgot(?:ten)? (?:about )?(?:to (?:add|put in|put|melt|pour) |adding )${the}[FN]\\b(?![^.?]*#)`,
   `(?<!\\b(?:rest|remains|remainder) of (?:the |my )?)\\bF ${vessel}(?:is |was |sits |sat |stood |stayed |set |still |standing |sitting |left |all )+[^#.?]{0,12}\\b(?:sealed|unopened|unmelted|untouched|full|(?:in|on) (?:the|its|my) (?:[a-z]+ )?(?:microwave|tin|jar|tub|fridge|bowl|cup|cupboard|bottle|counter|worktop|spoon|shelf|stairs|bag|freezer|table|bench|packet|wrapper))\\b`,
   `\\bF (?:# )?(?:(?:is|was|are|were) )?still (?:all )?(?:standing|sitting) (?:right )?(?:there|here|around|about)\\b`,
-  `\\b(?:there|found|is|was|stood|sat|find) [^#.?]{0,50}F [^#.?]{0,20}\\b(?:sealed|unopened|(?:in|on|behind|under|beside|next to|by) (?:the|its|my) (?:microwave|kettle|toaster|sink|bread bin|scale|recipe|towel|fridge|counter|worktop|shelf|stairs|table|bench|cupboard|stove|oven|windowsill))\\b`,
+  `\\b(?:there|found|is|was|stood|sat|find) [^#.?]{0,50}F [^#.?]{0,20}\\b(?:sealed|unopened|(?:in|on|behind|under|beside|next to|by) (?:the|its|my) (?:microwave|kettle|toaster|sink|bread bin|scale|recipe|towel|fridge|counter|worktop|shelf|stairs|table|bench|cupboard|stove|oven|windowsill))\\b(?! (?:[,–(-] |and |so |i |we |of it )*(?:(?:used|added|took|put in|put|tipped in) (?:all )?#|# (?:of (?:it|that) )?(?:used|added|went in|put in|taken|in)\\b))`,
   `\\bF [^.?]{0,50}\\b(?:threw|chucked|binned|poured|tipped) (?:it|that|them|the lot)\\b`,
   `\\bdown the (?:drain|sink|loo|toilet) (?:it|they) went\\b`,
   `(?:F (?:was |is |got )?missing|L (?:was |got )?missing|[FL] (?:was |is |got )?(?:forgotten|skipped|omitted))\\b`,

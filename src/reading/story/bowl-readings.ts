@@ -19,13 +19,14 @@ const leastSteps = 2;
 const mostOfTale = 30;
 /** "I never pressed tare", "I don't zero my scale, I just keep adding"; zero is a figure. */
 const untared =
-  /\b(?:never|didnt|dont|did not|do not|without|forgot(?:ten)?|not once) (?:to )?(?:ever )?(?:press(?:ed|ing)? |hit |set )?(?:the |my )?(?:tare|tared|taring|zeroed|zeroing|reset|#)(?! (?:it|the [a-z]+) (?:for|with) )|\b(?:keep|kept) adding\b|\breadings? with the [a-z]+ on\b/;
+  /\b(?:never|didnt|dont|did not|do not|without|forgot(?:ten)?|not once) (?:to )?(?:ever )?(?:press(?:ed|ing)? |hit |set )?(?:the |my )?(?:tare|tared|taring|zeroed|zeroing|reset|#)(?! (?:it|the [a-z]+) (?:for|with) )|\b(?:keep|kept) adding\b|\b(?:lost|has no|have no|had no|with no|without a|broken|dead) (?:(?:its|their|the|working) )*tare\b|\btare (?:button )?(?:is |was |has |s )*(?:broken|dead|gone|stuck|bust|given up|packed in)\b|\breadings? with the [a-z]+ on\b/;
 
 const empty = /^(?:empty|itself|alone|bare|own)$/;
 /** Something came to what was there. */
 const adding = /\b(?:with|in|into|on top|after|plus|added|adding|then|went|goes|poured|next|and|until|till|to)\b|\+/;
 /** It did so for certain. */
-const onTop = /\b(?:with [^:=]*\bin|on top|after|plus|added|adding|went in)\b|\+/;
+const onTop =
+  /\b(?:with [^:=]*\bin|on top|after|plus|added|adding|went in|(?:until|till) (?:it|that|the (?:scales?|display|pan|bowl|pot)) (?:now )?(?:showed|shows|read|reads|said|says|stood at|was at|got to|came to|reached))\b|\+/;
 const tared = /\b(?:tare|tared|taring|zero|zeroed|reset|each|separate|separately|own)\b/;
 /** Alkali to fats by weight, in soaps as they are meant. */
 const [leastLye, mostLye] = [0.09, 0.27];
@@ -198,7 +199,7 @@ export function bowlReadings(cut: Cut): {
       const [weight, fat] = [out[figure] as Figure, out[name]];
       const now = withValue(weight.quantity, more[n] ?? 0);
       out[figure] = { ...weight, quantity: { ...now, numbers: weight.quantity.numbers } };
-      if (isUntared) placeBeside(out, name, figure);
+      placeBeside(out, name, figure);
       return `${written(now)} of ${fat?.t === 'name' ? fat.text : ''}`;
     });
     out[tare] = asAside(out[tare] as Figure, packed);

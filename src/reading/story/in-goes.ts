@@ -15,10 +15,12 @@ const goes =
   '(?:goes|lots|rounds|batches|steps|loads|turns|runs|portions|instalments|stages|parts|halves|weighings|cups|jugs|bowls|beakers|mugs|glasses)';
 const also = '(?:(?:as well|too|also|again|each|apiece) )*';
 const why = '(?:(?:because|since|as|cos) (?:[a-z#]+ ){1,10})?';
-const next = '(?: (?:, |and |then |plus |& |[+] )+(?:another |finally |lastly )?#)';
+const once = '(?:(?:at first|first|once|initially|one of|one) )?';
+const next =
+  '(?:(?: (?:first|at first|once))? (?:, |and |then |plus |& |[+] )+(?:another |finally |lastly |one of |a further |once more )*#)';
 const makeTold = () =>
   new RegExp(
-    `(?<f>@) (?:(?<w>#) )?(?:, )?(?:[a-z]+ ){0,6}in(?:to)? (?<n>#) (?:${goes} )?${also}${why}(?:[,:;(–—-] )+(?<a>#)${next}{1,3}(?! (?:of )?@)`,
+    `(?<f>@) (?:(?<w>#) )?(?:, )?(?:[a-z]+ ){0,6}in(?:to)? (?<n>#) (?:${goes} )?${also}${why}(?:[,:;(–—-] )+${once}(?<a>#)${next}{1,3}(?! (?:(?:of )?@|less\\b|fewer\\b))`,
     'd',
   );
 /** "My scale stops at 500 g". */

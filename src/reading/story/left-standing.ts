@@ -14,19 +14,19 @@ import type { Name } from './tale.ts';
 
 /** Words of which one stands where it is told. */
 const cues: ReadonlySet<string> = new Set(
-  'found see saw noticed spotted discovered stayed sits sat stood stands standing still forgot forgotten thought believed feared panicked convinced sure worried'.split(
+  'theres untouched found see saw noticed spotted discovered stayed sits sat stood stands standing still forgot forgotten thought believed feared panicked convinced sure worried'.split(
     ' ',
   ),
 );
 
 const the =
-  '(?:(?:the|my|that|full|whole|little|small|bowl|cup|jar|jug|dish|pot|pan|bottle|glass|mug|tin|of|with|#|,|:) )*';
+  '(?:(?:the|my|that|full|whole|little|small|bowl|cup|jar|jug|dish|pot|pan|bottle|glass|mug|tin|of|with|all|#|,|:) )*';
 const place = '(?:in|on|by|next to|beside|behind|under|at) (?:the|my|its) (?:[a-z]+ ){0,3}';
 const stood = '(?:standing|sitting|untouched|full|unmelted|waiting|there\\b)';
 const forgotten = new RegExp(
   [
     `\\b(?:found|find|saw|see|noticed|spotted|discovered) ${the}F\\b[^#?]{0,30}\\b(?:still|standing|sitting|untouched|${place})`,
-    `\\b(?:there|where) (?:${place})?(?:sits|sat|stood|stands|was|is) ${the}F\\b`,
+    `\\b(?:(?:there|where) (?:${place})?(?:sits|sat|stood|stands|was|is)|theres) ${the}F\\b`,
     `\\b${the}F (?:was|is|sat|stood) (?:(?:still|all|just|sitting|standing|there|left) )*(?:${place}|untouched)`,
     `\\b(?:nearly|almost) (?:forgot|forgotten) (?:about )?${the}F\\b`,
     `\\b(?:forgot|overlooked|missed) (?:all )?(?:about )?${the}F\\b`,

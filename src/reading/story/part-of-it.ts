@@ -79,9 +79,9 @@ const timing =
 const open =
   /\b(?:should|shall|would|could|can|cant|if|might|may|id|next time|usually|normally|last time)\b|\b(?:swap|sub|replac|substitut|switch|exchang|trad|chang)[a-z]* [^.,;]{0,12}$/;
 
-/** "Others use half beer, half water": of nobody's pot; without them, of two things nobody knows how much. */
+/** "Others use half beer, half water", "everyone here takes a third coconut": of nobody's pot; without them, of two things nobody knows how much. */
 const ofOthers =
-  /^(?:and |but )?(?:others|people|(?:some|many|most|other)(?: [a-z]+)?) (?!.*\b(?:i|we|me|mine|ours?)\b)/;
+  /^(?:and |but )?(?:others|people|(?:every|no)(?:one|body)(?: else)?(?: (?:here|there))?|they all|(?:some|many|most|other)(?: [a-z]+)?) (?!.*\b(?:i|we|me|mine|ours?)\b)/;
 const ofTwo = /\bhalf (?:of )?(?:the )?@ (?:, |and |, and |\+ |\/ )?half (?:of )?(?:the )?@/;
 
 /** The list is of one pot: "in each bowl there is", "the same oils in both". */

@@ -12,9 +12,9 @@ import { ofLast } from './last-time.ts';
 import { isPlain, rowsBefore, rowsOfAlkali } from './tale.ts';
 
 const vessel =
-  '(?:mou?ld|pot|pan|tin|tray|bar|loaf|batch|box|block|slab|puck|cake|kettle|bowl|bucket|soap|lot|load|cavity|table|group|team|pupil|student|child|kid|person|participant|guest)';
+  '(?:mou?ld|pot|pan|tin|tray|bar|loaf|batch|box|block|slab|puck|cake|kettle|bowl|bucket|soap|lot|load|cavity|hole|compartment|table|group|team|pupil|student|child|kid|person|participant|guest)';
 const vessels =
-  '(?:mou?lds|pots|pans|tins|trays|bars|loaves|batches|boxes|blocks|slabs|pucks|cakes|kettles|bowls|buckets|soaps|lots|loads|cavities|tables|groups|teams|pupils|students|children|kids|people|participants|guests)';
+  '(?:mou?lds|pots|pans|tins|trays|bars|loaves|batches|boxes|blocks|slabs|pucks|cakes|kettles|bowls|buckets|soaps|lots|loads|cavities|holes|compartments|tables|groups|teams|pupils|students|children|kids|people|participants|guests)';
 const number = '(?:[#…]|two|three|four|five|six|seven|eight|nine|ten|twelve)';
 const kind = '(?:[a-z-]+ ){0,2}?';
 /** "Each one takes", "in each", "per tin", "one bar =". */

@@ -107,7 +107,8 @@ export function rowNamed(cut: Cut): {
                 isSum(weightAt(tokens, row.figure, row.figure), weightAt(tokens, figure, row.figure)),
               );
         const [row] = fits;
-        if (figure < 0 && !row) continue;
+        // "the sunflower oil is 160 g", and none of them weighs so much
+        if (!row && (figure < 0 || token('n') < figure)) continue;
         if (!row || fits.length > 1 || !isSure || open.test(sentence.text)) {
           const [begin, end] = [tokens[sentence.from], tokens[sentence.to - 1]];
           return { ...none, unheard: rawText(prims, begin?.from ?? 0, end?.to ?? 0).trim() };

@@ -36,7 +36,7 @@ let made: ReturnType<typeof makePatterns> | null = null;
 const asItWas =
   /\b(?:did not|didnt|not|never|without|havent) (?:top|topp|refill|replac|add|make|made|put|weigh)\w*\b[^.;!?]*/gi;
 const goodAgain =
-  /\b(?:top(?:ped|ping)?|refill\w*|replac\w*|made (?:it |that )?(?:up|good)|added|fresh|new|over again|back up|until|till|solution|swept|scooped|collected)\b/;
+  /\b(?:(?<!\bon )top(?:ped|ping)?|refill\w*|replac\w*|made (?:it |that )?(?:up|good)|added|fresh|new|over again|back up|until|till|solution|swept|scooped|collected)\b/;
 const open =
   /\?|\b(?:if|would|might|may|maybe|perhaps|next|last (?:time|batch|year|month|week)|once|usually|normally|about|around|roughly|nearly|almost)\b/;
 /** No more than this was spilt. */

@@ -6,10 +6,12 @@ import type { Cut } from '../text/sentences.ts';
 import type { Token } from '../words/tokens.ts';
 import { anotherFat } from './another-fat.ts';
 import { besidePot } from './beside-pot.ts';
+import { boiledDown } from './boiled-down.ts';
 import { bowlReadings } from './bowl-readings.ts';
 import { brokenOff } from './broken-off.ts';
 import { byDifference } from './by-difference.ts';
 import { byRule } from './by-rule.ts';
+import { byRuleWeighed } from './by-rule-weighed.ts';
 import { bySoMuch } from './by-so-much.ts';
 import { byTheirRule } from './by-their-rule.ts';
 import { confirmed } from './confirmed.ts';
@@ -18,6 +20,7 @@ import { inExchange } from './in-exchange.ts';
 import { inGoes } from './in-goes.ts';
 import { inTwice } from './in-twice.ts';
 import { lastTimes } from './last-time.ts';
+import { leftOfFull } from './left-of-full.ts';
 import { leftStanding } from './left-standing.ts';
 import { liquidInstead } from './liquid-instead.ts';
 import { liquidParted } from './liquid-parted.ts';
@@ -27,12 +30,15 @@ import { neitherIn } from './neither.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { oneTimes } from './one-times.ts';
+import { onlySoMuch } from './only-so-much.ts';
 import { onlyThese } from './only-these.ts';
 import { onlyUse } from './only-use.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
+import { otherWayRound } from './other-way-round.ts';
 import { othersTake } from './others-take.ts';
 import { saidOutright } from './outright.ts';
+import { paperOrPot } from './paper-or-pot.ts';
 import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
 import { partsWent } from './parts-went.ts';
@@ -49,6 +55,7 @@ import { stoppedShort } from './stopped-short.ts';
 import { strained } from './strained.ts';
 import { summedUp } from './summed-up.ts';
 import { tooMuchIn } from './too-much-in.ts';
+import { twoLots } from './two-lots.ts';
 import { twoPots } from './two-pots.ts';
 import { waterHeld } from './water-held.ts';
 import { weighedAgain } from './weighed-again.ts';
@@ -80,6 +87,13 @@ const rules: readonly Rule[] = [
   othersTake,
   bySoMuch,
   rowNamed,
+  boiledDown,
+  otherWayRound,
+  paperOrPot,
+  twoLots,
+  leftOfFull,
+  byRuleWeighed,
+  onlySoMuch,
   inGoes,
   putBack,
   madeUpTo,

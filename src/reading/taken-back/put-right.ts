@@ -37,7 +37,7 @@ const beside: ReadonlySet<string> = new Set(
 );
 /** All that stands between the two where the first counts. */
 const outdates =
-  /^(?:of (?:it|that|this|them) )?(?:(?:that|which|thats|that's) (?:is |was |went )?(?:really |actually |now )?(?:in (?:there|it|the (?:pot|soap|jug|mix|water))|in) |went in )?[,(:;*-]? ?(?:and |so )?(?:not|instead of|rather than|up from|down from|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
+  /^(?:of (?:it|that|this|them) )?(?:(?:that|which|thats|that's) (?:is |was |went )?(?:really |actually |now )?(?:in (?:there|it|the (?:pot|soap|jug|mix|water))|in) |went in |in (?:the end|fact|truth|reality) |really |actually |all told )?[,(:;*-]? ?(?:and |so )?(?:not|instead of|rather than|up from|down from|was|it was|formerly|originally|before|before it was|before :|used to be|previously|old|old :|i (?:first )?(?:wrote|said|had|typed))(?: (?:the|my))?$/;
 
 /** What its writer doubts and answers: "250 g of lard? no - I used tallow in the end". */
 const selfAnswered =
@@ -202,6 +202,10 @@ const mayLack: ReadonlySet<string> = new Set(['water', 'ice', 'liquid', 'fat', '
 const sameThing = (a: Thing, b: Thing): boolean =>
   a.named.meaning.kind === b.named.meaning.kind && a.named.meaning.id === b.named.meaning.id;
 
+/** The same, or an alkali whose kind is not said: "the lye was 136, not 139", of a row of NaOH. */
+const isOne = (a: Thing, b: Thing): boolean =>
+  sameThing(a, b) || ([a, b].every(isLye) && [a, b].some(({ named }) => named.meaning.id === 'unsaid'));
+
 /** A figure as it was written, without the full stop behind its unit. */
 export const written = ({ text }: Quantity): string => text.replace(/\.$/, '');
 
@@ -294,7 +298,7 @@ function rowOf(kept: readonly Item[], thing: Thing, gone: Amount, tokens: readon
     const pair = [pairOf(kept[k - 1], one, tokens), pairOf(one, kept[k + 1], tokens)].find(
       (row) => row?.amount === one,
     );
-    return pair != null && one.kind === 'amount' && sameThing(pair.thing, thing) && weighsAs(gone, one);
+    return pair != null && one.kind === 'amount' && isOne(pair.thing, thing) && weighsAs(gone, one);
   });
 }
 
@@ -338,7 +342,7 @@ function rightOver(
 /** "The tallow is 710 g, not 700", where the 700 g are those of the lard: nobody knows which of the two is meant. */
 const isOfOther = (kept: readonly Item[], thing: Thing, gone: Amount, tokens: readonly Token[]): boolean =>
   wordBefore(tokens, thing.from) === 'the' &&
-  !kept.slice(0, -2).some((item) => item.kind === 'thing' && sameThing(item, thing)) &&
+  !kept.slice(0, -2).some((item) => item.kind === 'thing' && isOne(item, thing)) &&
   kept.slice(0, -2).some((item) => item.kind === 'amount' && weighsAs(gone, item));
 
 /** "250 g (should have been 300, but the jar was empty)": what was wished for. */

@@ -2,6 +2,7 @@
 
 import { shortened } from '../doubt/talk.ts';
 import type { Assumption, RecipeReading } from '../reading.ts';
+import { withAnswersTaken } from './answers-taken.ts';
 import { fatesOf } from './aside-fates.ts';
 import { type Aside, withoutBooks } from './book-columns.ts';
 import { withRowsNamed } from './by-number.ts';
@@ -23,12 +24,13 @@ interface Beforehand {
 
 export function beforehand(input: string): Beforehand {
   const sheet = withoutBooks(withoutLeaders(input));
-  const scrapped = withoutScrapped(sheet.text);
+  const answers = withAnswersTaken(sheet.text);
+  const scrapped = withoutScrapped(answers.text);
   const packs = withoutPacks(scrapped.text);
   const plain = plainly(packs.text);
   const named = withRowsNamed(plain.text);
   const { text, told } = withoutEarlier(named.text);
-  const aside = [...sheet.told, ...scrapped.told, ...packs.told, ...plain.told];
+  const aside = [...sheet.told, ...answers.told, ...scrapped.told, ...packs.told, ...plain.told];
   return { text, aside, versions: told, rows: named.rows, mixed: sheet.mixed };
 }
 

@@ -13,6 +13,7 @@ interface Rule {
 
 const unit = '(?:k?g|gr|grams?|dag|oz|ounces?|lbs?|pounds?)';
 const number = '\\d+(?:[.,]\\d+)?';
+const pack = '(?:tub|jar|tin|bottle|bag|pack|packet|block|can|carton|canister|bar)';
 /** The pattern is made when a post first needs it: most never do. */
 const rule = (needs: string, source: string, as: string, why = '', flags = 'gi'): Rule => {
   let made: RegExp | undefined;
@@ -169,6 +170,61 @@ const rules: readonly Rule[] = [
   ),
   rule('code', '^[ \\t]*\\[?bar ?code\\]?[: \\t][^\\n]*$', '', 'a barcode', 'gim'),
   rule('trimmed', `\\btrimmed to ${number} ?${unit}\\b`, 'trimmed', 'the weight of one bar'),
+  // "EDIT 2: the olive is 540 g": the number of a correction
+  ...['dit', 'DIT', 'pdate', 'PDATE', 'orrection', 'ORRECTION'].map((needs) =>
+    rule(
+      needs,
+      '^([ \\t]*[*_([]{0,2}(?:edit(?:ed)?|update|correction)) ?#?[1-9](?=[ \\t]*[*_)\\]]{0,2}[ \\t]*[:–-][ \\t]*[^\\s\\d])',
+      '$1',
+      'the number of a correction',
+      'gim',
+    ),
+  ),
+  // "coconut: the whole 250 g tub"
+  ...['whole', 'entire', 'full', 'complete', 'all of'].map((needs) =>
+    rule(
+      needs,
+      `(?<=[:=–-] ?)(?:(?:all of )?(?:the|a|an|my|one) ${needs}|all of (?:the|a|my|one)) (${number} ?${unit}) ${pack}\\b(?=[ \\t]*(?:[.,;)\\n]|$))`,
+      '$1',
+    ),
+  ),
+  // "a third of the new 300 g jar"
+  ...['half', 'hird', 'uarter'].map((needs) =>
+    rule(
+      needs,
+      `\\b((?:half|thirds?|quarters?)(?: of)? (?:the|a|my)) (?:(?:new|full|fresh|big|small|little|whole|unopened|old) )+(?=${number} ?${unit} ${pack}\\b)`,
+      '$1 ',
+    ),
+  ),
+  // "olive: a new kilo, 380 g left now"
+  rule('kilo', '(?<=[:=–-] ?)(?:a|one) (new|full|fresh|whole|unopened|sealed) kilo(?=, \\d)', 'a kilo, $1'),
+  // "dissolved at 50 % (half and half by weight)", "ready dissolved, half and half by weight"
+  ...['alf and half', 'alf-and-half', 'qual parts', 'qual weights'].map((needs) =>
+    rule(
+      needs,
+      '(?<=50 ?(?:%|per ?cent)[^.\\n\\d]{0,24})\\s*\\((?:so |that is |thats |i\\.?e\\.? )?(?:half[ -]and[ -]half|equal (?:parts|weights))(?:,? by weight)?\\)',
+      '',
+    ),
+  ),
+  ...['alf and half by w', 'alf-and-half by w', 'qual parts by w'].map((needs) =>
+    rule(
+      needs,
+      '(?<=\\b(?:dissolved|solution|stock|premixed|pre-mixed|ready[ -]mixed)\\b[^.\\n\\d%]{0,16}?)[(,]?\\s*(?:half[ -]and[ -]half|equal parts),? by weight\\)?',
+      ' at 50%',
+    ),
+  ),
+  // "154 g net, into 340 g of water"
+  rule('net', `(?<=\\d ?${unit}) net\\b(?=,? in(?:to)? ${number} ?${unit}\\b)`, ''),
+  // "the lye's 71 g and the water's 150"
+  ...["'s ", '’s '].map((needs) =>
+    rule(
+      needs,
+      `\\b(lye|naoh|koh|caustic|soda|hydroxide|water|milk|oil|butter|lard|tallow|olive|coconut|palm|castor)${needs}(?=(?:only |just |about |now )?${number} ?${unit}\\b)`,
+      '$1 is ',
+    ),
+  ),
+  // "ma lye's 71g fur 350g lard": as some people say it
+  rule('fur ', `\\bfur (?=(?:the |ma |ma' )?${number} ?${unit}\\b)`, 'for '),
 ];
 
 const count = '(?:\\d+|one|two|three|four|five|six|seven|eight|nine|ten)';

@@ -1,0 +1,73 @@
+/**
+ * "First render gave 900 g of beef tallow, second render gave 825 g, and both went into the kettle": two lots of one fat,
+ * each with its weight, that went in together.
+ */
+import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
+import type { Cut } from '../text/sentences.ts';
+import { isFat } from '../words/token-is.ts';
+import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { thingOf } from '../words/weighed.ts';
+import { hearNotes, type Note } from './hear-notes.ts';
+import { isPlain, isSum, rowsOf, toldIn, weightAt } from './tale.ts';
+
+/** Words of which one stands where it is told. */
+const cues: ReadonlySet<string> = new Set('both together combined all everything lot'.split(' '));
+
+const both =
+  '(?:both|the two|both of them|both lots|both (?:of )?these|all of (?:it|them)|it all|the lot|everything|these|they)';
+const into =
+  '(?:(?:(?:i|we|have|had|has|were|was|are|is|all|then|just|got|now|went|go|gone|put|poured|tipped|melted|combined|mixed|used|in|together) )*(?:went|go|goes|gone|put|poured|tipped|melted|combined|mixed|used|in|together)\\b)';
+const and = '(?: (?:[,;.–—-]|and|then|plus|but))*';
+const second = '(?:the |my |a )?(?:second|other|next|new|newer|latest|later|another)';
+const makePatterns = (): readonly (readonly ['lots', RegExp])[] =>
+  [
+    `\\b(?:first|one|old|older|earlier)\\b[^#@?]{0,36} (?<a>#) (?:of )?(?:the |my )?(?<f>@)[^#@?]{0,24}?${and} ${second}\\b[^#@?]{0,36}? (?<b>#)(?: (?:of )?(?:the |my )?(?<g>@))?${and} (?:${both} ${into}|(?:i |we )?(?:put|poured|tipped|melted|combined|mixed|used) (?:in )?${both})`,
+  ].map((source) => ['lots', new RegExp(source, 'd')] as const);
+let made: ReturnType<typeof makePatterns> | null = null;
+
+/** Nobody has done it, or not with both. */
+const open =
+  /\?|\b(?:if|should|would|could|might|may|maybe|perhaps|next|last (?:time|batch|week|month|year)|usually|normally|never|not|half|part|some of|instead|only|batch|soap|loaf|pots? of soap|mou?lds?)\b/;
+
+function hear({ match, tale, tokens, span }: Note): PutRight | null {
+  const at = toldIn(tale, match);
+  const [a, b] = [at('a'), at('b')];
+  const [name, again, one, other] = [tokens[at('f')], tokens[at('g')], tokens[a], tokens[b]];
+  if (!isFat(name) || !isPlain(one) || !isPlain(other)) return null;
+  if (again && !(isFat(again) && thingOf(again) === thingOf(name))) return null;
+  const sum = weightAt(tokens, a, a) + weightAt(tokens, b, a);
+  if (!(sum > 0)) return null;
+  const listed = rowsOf(tokens, name, tokens.length).filter(({ figure }) => figure !== a && figure !== b);
+  if (!listed.every(({ figure }) => isSum(weightAt(tokens, figure, a), sum))) return null;
+  const numbers = [...one.quantity.numbers, ...other.quantity.numbers];
+  tokens[b] = asAside(other, 'a part of what was said');
+  for (let k = a + 1; k < span.to; k++) {
+    const token: Token | undefined = tokens[k];
+    if (token?.t === 'name' && k !== at('f')) tokens[k] = asFiller(token);
+  }
+  const now = withValue(alike(one.quantity, other.quantity), sum);
+  if (listed.length > 0) {
+    tokens[a] = asAside(one, 'a part of what was said');
+    tokens[at('f')] = asFiller(name);
+  } else tokens[a] = { ...one, quantity: { ...now, numbers } } as Figure;
+  return {
+    text: `I took ${written(one.quantity)} and ${written(other.quantity)} of ${name.text} together, ${written(now)}, as both went in.`,
+    gone: [],
+    from: span.from,
+    to: span.to,
+    settles: true,
+  };
+}
+
+/** The list in which they count together. */
+export const twoLots = (cut: Cut): ReturnType<typeof hearNotes> =>
+  hearNotes<'lots'>(cut, {
+    cues,
+    isWorth: ({ figures, names }) => figures > 0 && names > 0,
+    patterns: () => {
+      made ??= makePatterns();
+      return made;
+    },
+    isOpen: (_, match) => open.test(match[0]),
+    hear: (_, note) => hear(note),
+  });

@@ -1,0 +1,28 @@
+/** A liquid that was boiled down, and what was left of it. */
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const read = (text: string) => {
+  const { liquids, waterGrams, alkali, doubts } = readRecipe(reader, text);
+  return {
+    liquids: liquids.map(({ grams }) => grams),
+    water: waterGrams,
+    lye: alkali.map(({ grams }) => grams),
+    doubts: doubts.length,
+  };
+};
+const fats = ' Fats 400 g tallow, 300 g olive oil, 250 g coconut oil and 50 g castor oil.';
+const more = ' Topped that up with 45 g plain water, and the lye, 141 g sodium hydroxide, went into it.';
+const got = { liquids: [255], water: 45, lye: [141], doubts: 0 };
+
+test.each([
+  'My brother left half a crate of stout. I simmered it until all the fizz was gone, let it go cold, and weighed what was left: 255 g.',
+  'Boiled down a bottle of beer, what was left weighed 255 g.',
+  'I boiled the coffee for ten minutes, leaving 255 g.',
+  'I cooked the goat milk down, and 255 g were left.',
+])('%s', (text) => expect(read(text + more + fats)).toEqual(got));
+
+test('nobody has done it in this batch', () =>
+  expect(read(`I boiled the coffee last time until 255 g were left.${more}${fats}`).liquids).not.toEqual([255]));
