@@ -6,7 +6,7 @@ import { defineConfig } from 'vitest/config';
 const env = { LYEWARD_DATA: join(tmpdir(), `lyeward-tests-${process.pid}`) };
 
 /** A test that hangs ends, one on a busy machine does not (ms): speed is the bench's business. */
-const testTimeout = 120_000;
+const testTimeout = 300_000;
 
 // Every test runs on the sources; those that start the program run a second time on what `npm ci` bundled, and those
 // that need a homeserver on that alone.

@@ -1,4825 +1,4876 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-2
+export const weights = ` a:-3
  ab:-11
  aber:2
- abgekriegt:12
+ abgekriegt:9
  abgewischt:10
- about:7
- above:6
- abroad:-2
- abt:-10
- abuela:-8
- accelerat:-4
+ able:1
+ about:5
+ above:7
+ abroad:-1
+ abt:-11
+ abuela:-7
+ accelerat:-5
  accident:14
- accidental:10
- accord:-7
- account:-6
- aceit:-1
- aceite:-1
- acid:1
+ accidental:8
+ accord:-5
+ account:-7
+ aceit:-2
+ acid:4
  acros:-1
- acrylic:-2
- activat:-4
- actual:-6
+ acrylic:-1
+ activat:-3
+ actual:-11
  add:-12
- added:-5
- additiv:-1
- adds:-6
- admit:-1
- adult:-4
- advance:-6
+ added:-3
+ additional:-6
+ adds:-5
+ adult:-5
+ advance:-8
  advent:-4
- advice:-6
- advise:-2
+ advice:-7
  afraid:-12
- after:11
- afternoon:3
- afterward:-10
- again:-16
+ after:10
+ afternoon:2
+ afterward:-13
+ again:-13
  against:-6
  age:-10
- ages:-9
- ago:9
+ ages:-7
+ ago:10
  agre:-2
- agree:-8
- ahead:-8
+ agree:-9
+ agua:-1
+ ahead:-11
  ahora:10
- ai:12
+ ai:11
  aid:9
  aim:-2
  aimed:-1
- air:-12
+ air:-13
  aisle:-4
- al:3
- alarm:-7
- alcohol:3
- alike:-5
- alkali:-13
+ al:5
+ alarm:-9
+ alcohol:4
+ alike:-3
+ alkali:-14
  alkanet:-8
- all:-4
+ all:-3
+ allergen:-1
  allergic:-3
  allergy:-7
- alles:-10
- allotment:-3
- allow:-8
+ alles:-9
+ allotment:-4
+ allow:-6
  almond:-7
- almost:-11
- aloe:-10
- alone:-3
- along:6
- aloud:-4
- already:-5
+ almost:-10
+ aloe:-9
+ alone:-4
+ along:8
+ aloud:-3
+ already:-4
  alright:-17
- also:1
  alter:-7
- although:-3
+ although:-5
  altogether:-12
- alu:-13
+ alu:-12
  aluminium:-15
- alway:-9
- am:-1
- amber:-11
- american:-5
- ammonia:1
+ alway:-7
+ amber:-8
+ american:-4
  among:6
- amount:-14
- ampolla:9
+ amount:-13
+ ampolla:14
  an:-7
- and:4
- animal:-5
- ankle:14
- annatto:-3
+ and:1
+ animal:-6
+ ankle:16
+ annatto:-1
  anos:-8
- another:-12
- anruhren:1
+ another:-11
  ans:2
- answer:-11
- antes:-9
- any:-6
- anybody:-4
+ answer:-9
+ antes:-11
+ any:-7
  anyhow:-5
- anymore:-6
- anyone:-8
- anyth:-5
- anywhere:-11
+ anymore:-7
+ anyone:-10
+ anyth:-6
+ anyway:-1
+ anywhere:-12
  apart:-5
- apiece:-5
- app:-13
+ apiece:-3
+ app:-12
  apparent:-4
- appl:-5
- apple:-2
+ appl:-7
+ apple:-6
  applesauce:-10
  appointment:-1
- apprentice:-2
- approx:-4
+ apprentice:-3
+ approx:-3
  apres:1
- apricot:-7
- april:-3
- apron:-15
- aqua:-10
- arde:9
+ apricot:-5
+ april:-4
+ apron:-14
+ aqua:-9
+ arde:8
  are:5
- arent:-4
+ arent:-6
  argan:-8
- argu:-4
- argument:-1
- arithmetic:-6
+ argu:-3
+ arithmetic:-7
  arm:-6
- armpit:-2
- arms:-9
- around:7
+ armpit:-1
+ arms:-13
+ around:4
  arriv:-4
- as:-11
- ash:-8
- ashes:-9
- aside:-2
- ask:-5
- asked:-10
- asks:5
- asleep:-1
- assume:8
- asthma:6
- at:-5
- ate:-1
+ arrow:-1
+ as:-9
+ ash:-6
+ ashes:-10
+ aside:-4
+ ask:-2
+ asked:-9
+ asks:3
+ asleep:-4
+ assume:4
+ asthma:2
+ at:-4
  attach:-3
- attempt:-5
- attic:-6
- atznatron:11
+ attempt:-6
+ attic:-7
+ atznatron:13
  au:-4
- auf:-14
+ auf:-13
  auge:6
  augen:-8
  august:-10
- aunt:-15
+ aunt:-14
  aunts:-1
- aus:1
- author:-1
- autumn:-7
- aux:-2
- avale:8
- avant:1
- avec:4
- avocado:-11
- avoid:-13
- awake:-3
- away:1
- awful:8
- b4:-1
- b:-10
- babassu:-10
- babi:-2
- baby:-1
- babys:3
- back:-4
+ aus:2
+ autumn:-8
+ aux:-6
+ avale:10
+ avant:-3
+ avec:6
+ avocado:-10
+ avoid:-15
+ awake:-2
+ awful:12
+ b:-12
+ babassu:-7
+ babi:-4
+ babys:1
+ back:-2
  background:-6
- backside:9
+ backside:4
  backward:-6
  bacon:-8
- bad:-1
- badly:3
- bag:-2
- bags:-11
+ bad:1
+ badly:7
+ bag:-3
+ bags:-10
  bain:-4
- bak:-5
- balance:-5
- balcony:-12
+ bak:-3
+ baker:-1
+ balanc:1
+ balance:-6
+ balcony:-11
  bald:-5
  ball:6
  balls:8
  balm:-17
  band:-1
- bang:8
- bar:-10
- barber:-4
- bare:3
- barefoot:11
- bark:8
- barn:-6
- barrel:-1
- bars:-11
+ bang:6
+ bar:-11
+ barber:-5
+ bare:2
+ barefoot:13
+ bark:11
+ barn:-4
+ bars:-9
  base:-6
- basil:-4
+ basil:-5
  basin:3
- basket:-4
- bastille:1
+ basket:-5
  batch:-3
- bath:-9
- bathroom:7
- batter:-6
- batteri:-7
- battery:-10
+ bath:-6
+ bathroom:8
+ batter:-7
+ batteri:-6
+ battery:-12
  bay:-3
- bazaar:-1
- bc:1
+ bazaar:-2
+ bc:2
  be:-1
- bea:-10
- bead:4
- beads:7
- beagle:5
- beak:5
- beaker:-2
- bear:-7
- beard:-6
- beat:-4
- beautiful:-6
- bebe:9
+ bea:-8
+ beach:1
+ beads:6
+ beagle:3
+ beak:6
+ beaker:-4
+ bear:-8
+ beard:-8
+ beat:-3
+ beautiful:-4
+ bebe:8
  became:1
- because:-2
- becom:-2
+ because:-1
+ becom:-1
  become:-10
- bed:-8
- bedroom:-3
+ bed:-9
+ bedroom:-2
  bedtime:-6
  beech:-2
- beef:-2
- beekeeper:-5
+ beef:-3
+ beekeeper:-4
  been:15
- beer:-13
- bees:-7
- beeswax:-9
+ beer:-11
+ bees:-9
+ beeswax:-13
  before:-3
  beforehand:-5
- began:6
- begin:-5
- beginn:4
+ began:3
+ begin:-6
+ beginn:2
  beginner:-11
- begun:-7
- behav:-2
- behind:1
+ begun:-4
+ behav:-3
+ behind:2
  bei:-3
- beige:-6
+ beige:-8
  beim:5
- bekommen:16
- believ:11
- believe:-9
- bell:-1
- belly:16
- belong:-9
- below:-8
- ben:6
- bench:1
- bend:-3
- bent:7
- bentonite:-2
+ being:-1
+ bekommen:11
+ believ:14
+ believe:-12
+ bell:-2
+ belly:15
+ belong:-7
+ below:-10
+ ben:7
+ bench:-1
+ bend:-6
+ bent:6
+ bentonite:-3
  bergamot:-4
  besid:-1
- beside:-7
- best:-8
- bet:-7
- better:-8
- between:3
- bevel:-7
- bien:11
- big:-7
- bigger:-7
- bill:2
- bin:-2
+ beside:-4
+ best:-4
+ bet:-6
+ better:-4
+ between:4
+ beurre:-1
+ bevel:-5
+ bien:12
+ big:-8
+ bigger:-6
+ bin:-1
  binn:-6
- bins:-3
+ bins:-4
  birch:-12
- bird:7
- birds:-2
- birthday:-13
- bis:-4
- bit:-1
- bite:3
- bites:-2
- bits:5
- bitten:6
+ bird:6
+ birds:-3
+ birthday:-12
+ bis:-5
+ biscuit:-2
+ bite:5
+ bites:-3
+ bits:2
+ bitten:3
  black:-19
- blame:-4
- blanc:9
+ blame:-3
+ blanc:12
  blanca:-5
- blanco:-2
- blanket:-15
+ blanco:-5
+ blanket:-13
  bleach:1
  bleed:2
- blend:-3
  blender:-7
- bless:-8
- blew:6
- blind:7
- blink:10
- blister:10
- block:-10
- blog:-10
+ bless:-9
+ blew:7
+ blind:11
+ blink:11
+ blister:8
+ blob:1
+ block:-11
+ blog:-7
  blood:11
- bloodshot:-2
- blouse:10
- blue:-10
- blurry:7
- boat:-11
- body:-6
- boil:2
- boiler:-10
- boils:9
- bol:-7
- bone:7
- book:-14
- booklet:-6
- books:-8
- boots:-9
- bor:-1
+ bloodshot:-4
+ blouse:9
+ blue:-7
+ blurry:8
+ board:2
+ boat:-12
+ body:-9
+ boiler:-12
+ boils:7
+ bol:-6
+ bone:6
+ bonjour:-2
+ book:-11
+ booklet:-5
+ books:-9
+ boot:-1
+ boots:-8
+ bor:3
  borax:-6
  bord:-3
  bored:8
- born:-5
+ born:-3
  borrow:-9
  boss:5
- both:2
- bother:4
- bottl:-8
+ both:-1
+ bother:5
+ bottl:-12
+ bottle:2
  bottom:-13
- bouche:13
- bought:-14
- bounc:9
- bout:11
- bowl:11
+ bouche:15
+ bought:-13
+ bounc:8
+ bout:12
+ bowl:14
  bowls:5
- box:-13
- boxes:-11
- boy:8
- boyfriend:3
- boys:-2
- bra:8
- bran:-12
+ box:-10
+ boxes:-7
+ boy:7
+ boyfriend:4
+ boys:-4
+ bra:5
+ bran:-14
  brand:-6
- bras:12
- brass:-1
- brave:-7
+ bras:15
+ brave:-4
  brazo:14
- break:-2
- breakfast:4
- breastbone:11
- breath:14
- breathe:14
+ bread:-1
+ break:-3
+ breakfast:5
+ breastbone:10
+ breath:12
+ breathe:13
  brennt:2
- brick:-14
+ brick:-13
  bride:-1
- brilliant:-10
- brim:-2
- bring:1
- brittle:-7
- broke:-3
- broom:9
+ bright:-1
+ brilliant:-11
+ brim:-1
+ brine:2
+ bring:2
+ brittle:-8
+ broke:-4
+ broom:7
  brother:-2
- brought:2
- brown:11
- brule:-8
- brulure:12
- brush:-8
+ brought:1
+ brown:12
+ brule:-7
+ brulure:11
+ brush:-7
  btw:-1
  bu:7
- bubb:-3
- bubbl:-4
- bubble:10
- bucket:4
+ bubb:-7
+ bubble:5
+ bucket:5
  bucks:-4
  bud:1
  budget:-3
  build:-5
- built:-9
- bulk:-2
- bumps:6
+ built:-10
+ bulk:-1
+ bumps:8
  burbuja:-4
+ burger:-1
  burn:6
- burnin:6
- burns:4
- burnt:-5
- burp:11
- burst:4
+ burnin:8
+ burns:5
+ burnt:-6
+ burp:10
+ burst:6
  bus:-6
  busines:-5
- busy:6
- but:-6
- butcher:-9
- buter:-1
- butt:4
- butter:-9
+ busy:7
+ but:-5
+ butcher:-5
+ buter:-2
+ butt:5
+ butter:-11
  buttermilk:-1
- button:-8
- buy:-16
- by:-7
- c0conut:-1
+ button:-7
+ buy:-17
+ by:-6
  c:-20
  ca:-3
  cabbage:-8
- cacao:-1
- cage:6
- cake:-3
- cakes:-6
- calc:-1
+ cacao:-2
+ cafe:-1
+ cage:5
+ cake:-2
+ cakes:-8
+ calc:-4
  calculat:-3
- calculate:-9
- calculation:-2
- calculator:-15
- calendar:-3
+ calculate:-7
+ calculation:-4
+ calculator:-12
+ calendar:-4
  calendula:-12
- caliente:11
- call:-4
+ caliente:10
+ call:-2
  calls:-2
  calm:2
- calms:-5
- came:-5
- camellia:-1
- camp:-8
- can:-10
- candl:-2
- candle:-8
- canister:-6
- cannot:-5
- canola:-9
+ calms:-7
+ came:-3
+ camellia:-2
+ camera:2
+ camp:-10
+ can:-13
+ candl:2
+ candle:-5
+ canister:-5
+ cann:-1
+ cannot:-2
+ canola:-11
  cans:-5
- cant:7
- cap:6
- car:1
+ cant:8
+ cap:7
+ car:-1
  cara:-1
- caramel:-6
- card:-21
- cardboard:2
- cards:-6
- care:-6
+ caramel:-5
+ caravan:-2
+ card:-23
+ cards:-4
+ care:-10
  careful:-13
  caretaker:-8
- carpet:-6
- carri:-2
- carrot:-2
- carry:-5
- carton:5
- case:-3
- cases:-2
+ carpet:-5
+ carrot:-9
+ carry:-4
+ case:-4
  cast:-6
- caster:-4
- castile:-7
- castor:-15
- cat:-1
- catch:-3
- cats:-3
- cattle:-1
- caught:-3
- cauldron:-8
- cause:9
- caustic:10
+ caster:-5
+ castile:-9
+ castor:-20
+ cat:-2
+ catch:-2
+ cats:-1
+ caught:-2
+ cauldron:-9
+ cause:11
+ caustic:9
  caustica:14
- caustique:14
- caviti:-7
+ caustique:10
+ caviti:-8
  cavity:-2
  cayo:1
+ ce:-2
  cedar:3
- cedarwood:-1
- ceil:3
- celebrate:-2
+ cedarwood:-2
+ ceil:5
  cell:-1
- cellar:-8
- cent:-3
- centre:-11
+ cellar:-9
+ cent:-2
+ centre:-10
  cents:-1
- certain:-6
+ certain:-7
  certifi:-1
- chair:-7
- chalk:-12
+ chair:-5
+ chalk:-9
  challenge:-1
  chamomile:-7
- chang:-6
- change:3
- channel:-1
- chap:-7
- charcoal:-10
+ chance:-5
+ chang:-4
+ change:2
+ chap:-5
+ charcoal:-11
  charg:-4
- charge:-5
- chart:-6
- chat:7
- cheap:-12
+ charge:-6
+ chart:-7
+ chat:5
+ cheap:-15
  cheaper:-10
  check:-11
- checklist:-4
+ checklist:-1
  cheek:15
- cheer:-8
- cheese:6
- chemical:10
+ cheer:-7
+ cheese:2
+ chemical:9
  chemist:-4
- chemistry:-13
+ chemistry:-11
  chest:13
- chicken:6
- chien:5
- child:3
- children:-11
- chill:-7
- chimney:-3
- chin:3
- chip:-1
- chipp:-4
+ chicken:8
+ chien:8
+ child:5
+ children:-10
+ chill:-5
+ chimney:-2
+ chin:1
+ chip:-2
+ chipp:-5
  chips:-8
  chocolat:-7
- chocolate:-4
- choice:-3
- choir:-7
- chok:-9
- chose:-11
+ chocolate:-6
+ choice:-4
+ choir:-9
+ chok:-10
+ chose:-10
  christma:-11
- chuck:-5
- chunk:11
+ chuck:-6
+ chunk:8
  church:-6
  cinnamon:1
- circle:-3
- citrate:-6
+ citrate:-5
  citric:-2
- citronella:-8
- citru:-10
+ citronella:-11
+ citru:-8
  claim:-12
- clarity:-3
- class:-8
- clay:-12
+ clarifi:-2
+ clarity:-4
+ class:-4
+ clay:-11
  clean:-8
  cleaner:3
- clear:5
+ clear:-5
  clever:4
  client:-12
- climb:1
- cling:2
- clinic:-1
- clipp:-1
- clock:-8
- clockwork:-4
- clos:7
- close:6
- cloth:-8
+ climb:2
+ cling:1
+ clock:-10
+ clockwork:-2
+ clos:8
+ close:7
+ cloth:-7
  cloud:11
- cloudy:-13
- clove:10
- club:-1
+ cloudy:-16
+ clove:7
+ club:-3
  clump:-7
  clumpy:-8
- cm:-10
- co:-15
- coarse:-9
+ cm:-14
+ co:-14
+ coarse:-8
  coast:-5
- coat:-10
+ coat:-8
  coats:-1
- cocanut:-6
- cocnut:-6
- coco:-20
- cocoa:-3
+ cocanut:-7
+ cocnut:-5
+ coco:-16
+ cocoa:-5
  cocoanut:-5
- coconut:-2
- cocunut:-1
+ coconut:-4
+ cocunut:-2
  code:-2
  coffee:-1
- coin:11
+ coin:13
  coins:-2
- cold:-18
- collar:7
- collarbone:7
- colleague:1
- collect:-1
- colloidal:-4
+ cold:-19
+ collar:9
+ collarbone:10
+ colleagu:-1
+ collect:2
+ colloidal:-3
  color:-5
- colour:-17
- column:-8
- com:4
- comb:8
- combien:-10
- combin:-2
- combine:-12
+ colour:-18
+ column:-7
+ com:6
+ comb:7
+ combien:-14
+ combin:-3
+ combine:-11
  come:1
- comes:-8
- comma:1
- comment:-18
- compar:-3
- compare:-3
- complain:-6
- complaint:-2
- complete:-2
- computer:-2
- con:7
+ comes:-10
+ comma:2
+ comment:-19
+ commit:-5
+ community:-1
+ como:1
+ compar:-5
+ compare:-4
+ complain:-5
+ complaint:-3
+ complete:-1
+ con:6
  conc:-7
  concentration:-14
- concrete:-8
- confession:-7
- confirm:-9
- confit:-4
+ concrete:-6
+ confession:-8
+ confirm:-11
+ confit:-3
  contact:4
- container:1
+ container:2
  content:4
- conversion:-1
  convert:-4
- cook:-5
- cookbook:-7
+ cook:-8
+ cookbook:-8
  cooker:-5
- cookie:-3
+ cookery:-1
+ cookie:-1
  cooks:-6
- cool:-14
- cooler:-9
- cools:-6
- copi:-9
+ cool:-15
+ cooler:-6
+ cools:-5
+ copi:-11
  copper:-5
- copy:-9
- corner:-2
- correct:-17
- correction:-7
- cos:-2
- cost:-4
+ copy:-10
+ corn:-8
+ corner:-3
+ correct:-18
+ correction:-8
+ cos:1
+ cost:-8
  costic:-4
- costs:-12
- cottage:-8
- cotton:-5
- cough:8
- could:7
- couldnt:-12
- coule:15
- couleur:5
- council:-1
- count:-15
- counter:-3
- county:-7
- couple:-5
+ costs:-14
+ cottage:-7
+ cotton:-6
+ cough:7
+ could:5
+ couldnt:-13
+ coule:12
+ couleur:7
+ council:-2
+ count:-17
+ counter:-2
+ country:-2
+ county:-9
+ coup:5
+ couple:-6
  courage:-2
- course:-10
- cousin:-11
- cover:-3
- cow:-6
+ course:-11
+ cousin:-12
+ cover:-2
+ cow:-8
  cp:-5
  cpop:-8
- crack:-3
- craft:-3
- crater:10
- crawl:-1
- crayon:-8
- crazy:8
- cream:-5
+ crack:-4
+ craft:-5
+ crate:-1
+ crater:9
+ crayon:-9
+ crazy:9
+ cream:-6
  creamy:-7
- cried:-5
+ cried:-6
  crisp:-3
- crock:-2
+ crock:-3
  crockpot:-1
  cross:-3
- crudo:10
- crumb:-4
- crumbl:-2
- crumble:-5
- crush:-2
+ crudo:14
+ crumb:-5
+ crumbl:-1
+ crumble:-6
  crust:-1
- cry:6
- crystal:-1
- csv:-4
- cuanta:-15
+ cry:3
+ csv:-6
+ cuanta:-11
  cube:6
- cubes:-7
- cucumber:-7
+ cubes:-5
+ cucumber:-9
  cuff:9
- cup:1
- cupboard:-5
- cupcake:-1
- cupful:-6
- cups:-18
- cur:-11
- cure:-10
- cured:4
- cures:-7
- curiou:-5
- curl:6
+ cup:3
+ cupboard:-7
+ cupcake:-3
+ cupful:-5
+ cups:-17
+ cur:-12
+ cure:-13
+ cured:5
+ cures:-8
+ curiou:-7
+ curl:10
  current:-2
- curry:-5
- cushion:-3
- custard:-12
- customer:-6
- cut:-1
+ curry:-4
+ cushion:-2
+ custard:-8
+ customer:-5
  cute:-1
- cuts:5
- cutt:-12
- cutter:-7
- d:-12
+ cuts:7
+ cutt:-13
+ cutter:-8
+ d:-10
  da:-8
- dabb:11
- dad:7
- daft:-4
- dag:-17
- dairy:-3
- damit:-8
+ dabb:12
+ dad:4
+ daft:-6
+ dag:-18
+ dairy:-2
+ damit:-6
  damp:-2
- dangerou:-8
- dans:11
+ dangerou:-13
+ dans:10
  dare:-4
- dared:-5
+ dared:-7
  darf:1
- dark:2
- darker:-5
- darn:2
- das:-4
- data:-3
- date:-12
- dated:-5
+ dark:1
+ darker:-4
+ darn:4
+ das:-6
+ data:-4
+ date:-13
+ dated:-2
  dates:-7
- daughter:-3
- day:-3
- daylight:3
+ daughter:-4
+ day:-2
+ daylight:2
  days:-6
  de:-1
  dead:-8
  deal:4
- dear:-5
- decant:6
- decent:-8
- decid:-8
- decide:-2
- decimal:-8
- dedo:14
- deep:9
- deer:-1
+ dear:-7
+ dears:-1
+ decant:7
+ december:-1
+ decent:-7
+ decid:-7
+ decide:-1
+ decimal:-7
+ dedo:11
+ deep:10
+ deer:-2
  deg:-1
- degre:-7
  degree:-1
- deionis:-4
- deja:1
- del:10
- delivery:-1
- dem:5
+ deionis:-6
+ deja:-5
+ del:9
+ dem:2
  demineralis:-5
- demonstration:-4
+ demonstration:-5
  den:1
- dense:-6
- dent:2
- dentist:-5
- dentro:6
+ dense:-3
+ dent:1
+ dentist:-2
+ dentro:11
  depend:-2
- depui:11
- der:-5
- derramo:-8
+ depui:12
+ der:-8
+ derramo:-9
  des:5
  desde:16
  despu:17
- dessu:1
- destill:-3
- detail:-9
+ dessu:2
+ destill:-5
+ detail:-8
  deviation:-2
- di:4
- diary:-6
+ di:6
+ diary:-3
  dias:6
- dice:11
+ dice:8
  dictat:-5
- did:-7
- didnt:3
- die:3
+ did:-8
+ didnt:2
+ die:2
  died:-10
  differ:-1
- difference:-9
- different:-7
- diffuser:2
- digit:-3
- digital:-7
- dilut:-4
- dilute:-9
+ difference:-10
+ different:-5
+ diffuser:6
+ digit:-5
+ digital:-10
+ dilute:-7
  dilution:-5
- dinner:-3
- dinosaur:-4
+ dinner:-4
+ dinosaur:-5
  dioxide:-1
- dipp:7
+ dipp:5
  direction:-6
- dirty:-8
- disaster:-7
- discount:-15
- dish:-12
+ dirty:-5
+ disaster:-6
+ discount:-14
+ dish:-10
  dishwasher:-11
- dispenser:-8
+ dispenser:-6
  display:-3
- dissolv:-8
- dissolve:-10
+ dissolv:-10
+ dissolve:-12
  dist:-3
- distill:-10
+ distill:-11
  disturb:-4
  divid:-7
- divider:-6
- dizzy:15
- dkg:-10
+ divider:-8
+ dizzy:14
+ dkg:-11
  do:1
  doctor:2
- does:-6
+ does:-9
  doesnt:-3
  dog:-2
- dogs:-10
- doigt:-1
- doing:-10
- donat:-1
+ dogs:-16
+ doigt:1
+ doing:-8
  done:-7
- dont:-4
- door:-8
- doors:-5
+ dont:-6
+ door:-7
+ doors:-7
  doorway:-5
- dos:13
- dot:1
- dots:9
- doubl:-6
- double:-13
- doubt:-9
- dough:6
- doux:-3
- down:4
- downstair:-2
- dozen:-7
- draft:-9
- drag:-6
- dragon:-8
- drain:-1
- drainpipe:-7
- drama:-7
- drank:7
- draught:-2
- draw:-2
+ dos:15
+ dot:3
+ dots:8
+ doubl:-10
+ double:-11
+ doubt:-7
+ dough:5
+ doux:-4
+ downstair:-3
+ dozen:-5
+ draft:-10
+ drag:-7
+ dragon:-6
+ drain:-2
+ drainpipe:-6
+ drama:-9
+ drank:6
+ drauf:2
+ draught:-4
+ draw:-3
  drawer:-9
  draws:-2
- dream:-1
+ dream:1
  drei:13
- dress:-6
- drew:-9
- dribbl:4
- dried:-7
+ dress:-7
+ drew:-7
+ dribbl:3
+ dried:-5
  dries:-4
- drill:-4
+ drill:-5
  drin:2
  drink:3
- drip:6
- drips:8
+ drip:7
+ drips:7
  driv:-2
- drive:-4
- drizzle:-6
- drool:7
- drop:5
- droplet:2
- dropp:5
- drops:-8
- drove:2
- drum:-9
- drunk:4
- dry:-12
- du:3
- dual:-4
- duck:-12
- ducks:1
- due:-6
- duele:9
- duft:-2
- dug:11
- dull:-2
+ drive:-6
+ drizzle:-5
+ drool:9
+ drop:6
+ droplet:3
+ dropp:4
+ drops:-9
+ drove:-2
+ drum:-7
+ drunk:3
+ dry:-14
+ dryer:1
+ dual:-3
+ duck:-11
+ due:-7
+ duele:11
+ duft:-5
+ dug:8
+ dull:-1
  dump:-6
- dunk:11
+ dunk:9
  dur:-9
- durch:2
- dust:3
+ durch:1
  dusty:-10
- dye:-5
- e:-2
- each:-11
- ear:4
- earlier:-7
- early:-3
- ears:-7
+ dye:-4
+ e:-1
+ each:-12
+ ear:3
+ earlier:-6
+ early:-5
+ ears:-5
  easier:-7
- easter:-7
+ easter:-11
  easy:-9
- eat:8
+ eat:10
  eaten:5
  eats:-12
  eau:2
- eczema:-16
- edge:9
- edges:-9
+ eczema:-17
+ edge:6
+ edges:-10
  edit:2
- edition:-1
+ egg:-3
  eggs:-1
- eighti:-8
- eighty:-1
- ein:2
- eine:4
+ eighti:-5
+ eighty:-2
+ ein:3
+ eine:5
  einen:-7
- eingeatmet:11
- either:-8
- el:7
- elbow:-5
- eldest:1
+ eingeatmet:12
+ either:-11
+ el:5
+ elbow:-6
+ eldest:4
  electric:-5
- eleven:5
- else:-11
+ eleven:2
+ elle:3
+ else:-9
+ embarrass:1
  emergency:12
- empti:-5
- emu:-7
- emulsion:-2
+ empti:-4
+ empty:-3
+ emu:-9
+ emulsion:-1
  en:-2
  enamel:-10
- encima:14
- end:-8
- ended:-13
- ends:1
- enfant:-8
- english:-4
+ encima:11
+ end:-11
+ ended:-10
+ ends:2
+ enfant:-9
+ engine:-2
+ english:-7
+ enjoy:-1
  enough:-20
  entire:-6
  entry:-8
  envelope:-8
- eo:-4
+ eo:-3
  equal:-7
- er:-5
+ er:-7
  error:3
- erst:14
- erupt:14
+ erst:12
+ erupt:17
  es:-9
- espresso:-3
- essential:-10
- essig:-2
- est:5
+ espresso:-4
+ essential:-12
+ essentielle:-2
+ essig:-1
+ est:6
  esta:-8
- et:6
- ethanol:-3
- eucalyptu:3
+ et:3
+ ethanol:-4
+ eucalyptu:6
+ eur:-3
  euro:-1
- euros:-5
- even:-2
- evening:-11
- event:-1
- ever:-7
- every:-18
- everybody:-14
- everyday:-2
- everyone:-5
- everyth:-7
- everywhere:-9
- evoo:-2
+ euros:-7
+ evening:-9
+ ever:-8
+ every:-17
+ everybody:-11
+ everyday:-3
+ everyone:-6
+ everyth:-9
+ everywhere:-7
+ evoo:-1
  ewes:-2
- exact:-11
- excel:-1
+ exact:-9
+ exam:-1
  except:-5
- exces:-11
- excuse:-3
- expect:2
+ exces:-10
+ excuse:-5
+ expect:-1
  expert:-1
- explain:-13
- explod:13
- export:-12
- extra:-10
- extract:-6
- extractor:-1
+ explain:-14
+ explod:11
+ export:-11
+ extra:-9
+ extract:-9
+ extractor:-3
  eye:16
- eyeball:-13
- eyebrow:5
- eyelid:15
+ eyeball:-12
+ eyebrow:6
+ eyelid:11
  eyes:1
- eyewash:-7
- f:-10
+ eyewash:-8
+ f:-8
  face:-6
  faceful:13
- faces:-1
+ faces:-3
  facial:-1
  fact:-1
  fade:-7
- faded:-2
- fades:-1
+ faded:-4
  fail:-14
- failur:-8
- faint:-2
- fair:-3
+ failur:-7
+ faint:-5
+ fair:-2
  faire:1
- fait:19
+ fait:16
  fall:-2
- fallen:-1
+ fallen:-2
  falls:-4
- false:-10
- fami:-13
+ false:-13
+ fami:-7
  fan:-9
- fancy:-6
+ fancy:-8
  far:-9
  farm:-8
- farmer:-5
- fashion:-1
- fast:4
- faster:-5
- fat:-22
- father:-5
- fats:-14
- fault:-7
+ farmer:-6
+ fast:3
+ faster:-7
+ fat:-21
+ fats:-11
+ fatty:-1
+ fault:-9
  faut:-12
- favour:-5
- favourite:-6
- fear:-5
- feather:-7
- feb:-3
- february:-8
- fed:-12
- fee:-3
- feed:5
+ favour:-4
+ favourite:-8
+ fear:-6
+ feather:-9
+ feb:-4
+ february:-6
+ fed:-10
+ fee:-2
+ feed:3
  feedback:-1
- feel:8
+ feel:9
  feels:1
  feet:-2
  fell:6
- fellow:-3
+ fellow:-4
  felt:4
- fence:-2
  fetch:-4
  fete:-1
- few:-8
- field:-2
+ few:-6
+ field:-1
  fifteen:-9
- fifth:-9
- fifty:-5
+ fifth:-6
+ fifty:-4
  fig:-5
  fight:-7
- figur:-10
- figure:-20
+ figur:-9
+ figure:-18
  file:-10
- fill:-5
- fille:13
- fills:-6
- film:-7
- fils:14
- filter:-10
- fin:-6
- final:-10
- find:-7
- finds:-4
- fine:-11
- finer:-5
- finger:11
+ fill:-4
+ fille:10
+ fills:-7
+ film:-5
+ fils:10
+ filter:-8
+ fin:-5
+ final:-13
+ find:-9
+ finds:-7
+ fine:-10
+ finer:-4
+ finger:9
  fingernail:9
- fingertip:15
- finish:-1
- finland:-4
- fir:-1
- fire:9
- firm:-15
- fish:4
- fists:-2
- fit:-4
- fits:-14
- five:-1
+ fingertip:12
+ finish:-2
+ finland:-3
+ fir:1
+ fire:10
+ firm:-12
+ first:-2
+ fish:2
+ fist:3
+ fit:-3
+ fits:-15
  fixed:-1
- fizz:7
- fl:-8
+ fizz:5
+ fl:-11
  flak:-1
- flake:13
- flaky:-5
- flame:-7
- flannel:4
+ flake:14
+ flaky:-6
+ flame:-6
+ flannel:1
  flar:4
- flash:-7
- flat:-8
- flatmate:-1
- flea:-2
- fleck:3
- flew:9
- flick:9
- float:-11
- flood:-6
- floor:2
+ flash:-5
+ flat:-1
+ flatmate:-2
+ flea:-3
+ fleck:2
+ flew:7
+ flick:10
+ float:-10
+ flood:-7
+ floor:3
  floral:-3
  flour:-3
- flower:6
- flu:-1
- fluff:11
+ flower:5
+ flu:3
+ fluff:8
  fluid:-5
- flung:-1
- flush:5
- fly:9
- fo:-10
- foam:7
- foams:-5
- foamy:5
- fog:-10
+ flung:3
+ flush:2
+ fly:6
+ fo:-7
+ foam:6
+ foams:-4
+ foamy:9
+ fog:-9
  fogg:10
- foggy:12
- fold:3
- folks:-6
- follow:-7
+ foggy:9
+ fold:5
+ folks:-5
+ follow:-9
  fond:1
- food:-1
- fool:9
- foot:-5
+ food:-6
+ fool:8
+ foot:-4
  football:-3
  for:-3
- force:4
- forearm:13
- forehead:15
- forest:-2
+ force:3
+ forearm:14
+ forehead:13
+ forest:-1
  forever:-8
- forget:-7
- forgive:-4
+ forget:-10
+ forgive:-6
  forgot:-2
  forgotten:-14
- fork:-2
+ fork:-5
  form:-13
  forms:-7
  formula:-6
- fortnight:-7
- forty:1
- forum:-7
- forward:1
+ fortnight:-6
+ forty:-1
+ forum:-11
+ forward:4
  found:1
+ four:-1
+ fourteen:-1
  fourth:-4
- frag:7
+ frag:6
  fragrance:-2
- frais:12
- frame:-1
- free:-8
- freez:5
+ frais:13
+ fram:-1
+ frame:-2
+ free:-10
+ freez:-1
  freeze:-3
- freezer:-10
- french:-2
- fresh:7
- friday:4
+ freezer:-8
+ french:-1
+ fresh:10
+ friday:3
  fridge:-16
- fried:-4
- friend:-6
+ fried:-6
+ friend:-4
+ frighten:-5
  frist:-5
- from:-1
- front:-8
- frost:-4
- frotte:11
- froze:-6
- frozen:-10
- fry:-9
- fryer:-5
- fudge:4
- full:-1
- fully:-4
- fume:-14
+ from:-2
+ front:-9
+ frost:-6
+ frotte:7
+ froze:-8
+ frozen:-8
+ fruit:-1
+ fry:-8
+ fryer:-6
+ fudge:5
+ full:-2
+ fully:-2
+ fume:-12
+ fumes:2
  fun:-2
- funny:-5
- fur:1
- further:-2
- fussy:-2
+ funny:-3
+ fur:3
+ further:-4
+ fuss:-1
+ fussy:-3
  fwd:-3
- g:-20
+ g:-21
  gallon:-10
- gant:5
- gants:-11
- gap:1
- gaps:-1
- garage:-3
- garden:-7
- gardener:-4
+ gant:6
+ gants:-12
+ garage:-2
+ garden:-3
+ gardener:-5
  garganta:7
- garlic:-6
- gas:-3
- gata:13
- gate:-9
- gather:-2
- gauntlet:-4
+ garlic:-5
+ gas:-5
+ gata:15
+ gate:-10
+ gather:-5
+ gauntlet:-2
  gave:-1
- gear:-2
- gebissen:9
- gefasst:16
- gekippt:8
- gel:-9
- gelaufen:12
- gell:-15
- generou:-4
- gent:-2
- gentle:-11
+ gear:-5
+ gebissen:8
+ gefasst:13
+ gekippt:9
+ gel:-11
+ gelaufen:17
+ gell:-18
+ generou:-6
+ gent:-4
+ gentle:-10
  gentleman:3
- gerade:-7
+ gerade:-8
  geranium:-3
- gesicht:9
+ gesicht:7
  gespritzt:3
- gestern:11
- get:-13
- getrunken:11
- gets:-10
- gett:-16
- gf:10
+ gestern:10
+ get:-14
+ getrunken:16
+ gets:-12
+ gett:-13
+ gf:8
  ghee:-10
- gicle:-3
- gift:-5
- gifts:-2
- girasol:-1
- girl:1
- girls:2
+ gicle:-4
+ gift:-6
+ gifts:-6
+ girasol:-2
+ girl:3
+ girls:1
  giv:3
- give:-8
- given:-7
- gives:-2
+ give:-2
+ given:-9
+ gives:-5
  glad:-4
- glass:3
- glassy:-5
- glaze:-6
- glide:-3
+ glass:2
+ glassy:-4
+ glaze:-5
+ glide:-1
  glitter:-9
- glop:-7
- glossy:-7
- glov:-3
- glove:5
- glue:5
+ glop:-6
+ glossy:-8
+ glov:-1
+ glove:7
+ glue:8
  glugg:-4
- glycerin:-1
- glycerine:-6
- gm:-1
- gms:-8
- go:-3
- goat:-6
- goats:-12
- god:-7
- goes:-4
+ glycerine:-5
+ glycerol:-1
+ gm:-2
+ gms:-11
+ go:-2
+ goat:-5
+ goats:-11
+ god:-9
+ goes:-3
+ goggl:1
  going:10
- gold:-10
+ gold:-6
  gone:7
- gonna:2
+ good:1
  goodnes:-7
- goose:-5
- gorge:10
- gorgeou:-4
+ goose:-6
+ gorge:12
+ gorgeou:-2
  got:3
- gota:-2
+ gota:-1
  goutte:12
- gr:-9
- grab:10
- grabb:4
+ gr:-11
+ grab:11
+ grabb:3
  grad:-4
  grade:-4
- grain:5
- grainy:-3
- gram:-7
- grams:-15
- gran:-3
- grand:-5
- grandad:-4
+ grain:7
+ grainy:-5
+ gram:-13
+ grams:-13
+ gran:-1
+ grand:-3
+ grandad:-6
  grandchildren:-4
- granddaughter:-6
+ granddaughter:-5
  grandfather:-14
- grandma:-15
- grandmother:-12
+ grandma:-13
+ grandmother:-13
  grandpa:-9
- grandson:5
- granny:1
- granul:12
+ grandson:4
+ granny:-1
+ granul:11
  grape:5
- grapese:-7
+ grapese:-8
  grasa:1
- grass:1
- grat:-9
+ grat:-7
  grate:-4
- grateful:-4
+ grateful:-5
  graz:-4
  greas:-2
- grease:-1
- greaseproof:-6
+ grease:-2
+ greaseproof:-1
  greasy:-9
- great:-10
- green:-4
- greeting:-6
- grey:8
- gritty:10
- groomer:-3
- ground:-10
- groundnut:-7
- group:-9
+ great:-11
+ green:-10
+ greeting:-7
+ grey:9
+ gritty:9
+ groomer:-6
+ ground:-8
+ groundnut:-11
+ group:-7
  grown:5
  grows:-1
- guant:-6
- guante:-1
+ guant:-9
  guess:-3
- guest:-9
+ guest:-8
  guild:-8
- guinea:10
- guitar:-6
- gulp:7
- gums:11
- gutter:-3
- guys:-9
- h2o:-13
+ guinea:11
+ guitar:-5
+ gulp:5
+ gums:10
+ gutter:-2
+ guys:-11
+ h2o:-12
  h3:-5
  h:1
- ha:10
- hab:8
+ ha:9
+ hab:10
  habe:9
- haben:8
- habit:-1
- hacia:-12
+ haben:10
+ hacia:-11
  hack:9
- had:5
- hadnt:-3
- hago:15
- haha:-10
- hair:9
- hall:-7
- halo:9
- hals:11
- halv:-8
- halve:-2
- hamster:9
- hand:3
- hande:-5
+ had:6
+ hadnt:-2
+ hago:14
+ haha:-12
+ hair:6
+ half:1
+ halfway:1
+ hall:-6
+ halo:7
+ hals:9
+ halv:-5
+ halve:-1
+ hamster:8
+ hand:2
+ hande:-7
  handful:-12
- handl:-3
+ handl:-4
  handle:-9
- handout:-9
+ handout:-8
  handrucken:10
- hands:-15
- handschuhe:-9
- handsome:-8
- handwrit:-5
- handwritten:-1
+ hands:-13
+ handschuhe:-10
+ handsome:-7
+ handwrit:-6
+ handwritten:-2
  hang:3
- hanger:-2
- hangs:-10
- happen:4
- happy:-7
+ hanger:-3
+ hangs:-8
+ happen:1
+ happy:-9
  harbour:-3
  hard:1
- harden:-11
- harder:-6
- hardnes:-8
- hardware:-7
- harm:-11
- harsh:-13
- has:6
- hasnt:5
- hat:16
- hate:-6
- hates:-6
+ harden:-10
+ harder:-4
+ hardnes:-9
+ hardware:-8
+ harm:-7
+ harsh:-14
+ harvest:-2
+ has:5
+ hasnt:6
+ hat:18
+ hate:-7
+ hates:-8
  hatte:11
- haut:-17
- hav:4
- have:-2
- havent:-3
+ haut:-15
+ hav:1
+ have:-1
+ havent:-5
  hay:-1
  haze:3
- hazelnut:-6
+ hazelnut:-5
  hdpe:-2
- he:7
- head:-6
- headache:-1
+ he:8
+ head:-4
+ headache:-2
  heads:3
- heal:-11
- heap:-5
- hear:1
- heard:-4
+ heal:-9
+ heap:-3
+ hear:2
+ heard:-5
  hears:-4
  heart:-8
- heat:-12
+ heat:-13
  heats:-1
- heaven:-7
- heavy:-11
- hed:-8
- hedgehog:4
- heel:12
- heels:-11
- height:-8
- held:-11
- hell:10
- helo:-3
- help:7
+ heaven:-6
+ heavy:-20
+ hed:-5
+ hedgehog:5
+ heel:11
+ heels:-10
+ height:-6
+ held:-6
+ hell:8
+ hello:2
+ helo:-1
+ help:8
  helper:-4
  helpful:-4
  helps:-2
- hemp:-7
+ hemp:-8
  hempse:-1
- hen:7
- hence:-7
- hens:3
- her:2
- here:-8
- hers:-17
- herself:6
+ hen:5
+ hence:-9
+ hens:5
+ her:4
+ here:-14
+ hers:-18
+ herself:2
  hes:7
- heute:9
+ heute:7
  hey:6
- hi:3
- hiccup:12
- hice:8
- hid:3
- hidden:-7
- hier:11
- high:-12
+ hi:1
+ hiccup:10
+ hice:9
+ hid:-1
+ hidden:-10
+ hier:10
+ high:-8
  higher:-5
- hills:-5
- him:2
- himself:-2
- his:5
- hiss:8
+ hija:4
+ hills:-4
+ him:3
+ his:7
+ hiss:6
  history:-9
- hit:6
+ hit:3
  hits:-7
- hives:-4
- hiya:-6
- hizo:-1
- hm:-3
- ho:7
- hoarse:8
- hob:-8
+ hive:-1
+ hives:-3
+ hiya:-4
+ hm:-5
+ ho:9
+ hoarse:12
+ hob:-9
  hobby:-5
- hola:-7
- hold:5
- holds:-4
- hole:8
- holes:8
- holiday:-3
+ hola:-8
+ hold:6
+ holds:-5
+ hole:11
+ holes:9
+ holiday:-4
  home:-8
  homework:-1
- honest:1
- honey:-11
- hood:-5
+ honest:2
+ honey:-10
+ hood:-9
  hook:-6
- hop:-6
- hope:-7
- hoped:-5
- horse:-13
- hose:-1
- hosed:-5
- host:-1
- hot:6
- hotter:-2
+ hop:-4
+ hope:-9
+ hoped:-7
+ hopeful:-1
+ horse:-12
+ hose:-6
+ hosed:-4
+ hospital:1
+ hot:8
+ hotter:-1
  hour:9
- hours:-2
+ hours:-3
  house:-8
- household:-8
- how:-6
- howl:-1
- hp:-3
- hrs:-6
- hubby:3
- huele:-7
- huge:-4
- huile:-9
- humid:-9
+ household:-6
+ how:-7
+ howl:-4
+ hp:-4
+ hrs:-9
+ hubby:5
+ huele:-8
+ huge:-3
+ huile:-6
+ humid:-10
  humidity:-1
- humo:-3
+ humo:-4
  humour:-2
- hunch:7
- hund:-6
- hundr:-7
- hurry:3
- hurts:9
- husband:-5
- hut:-2
- hydroxid:-1
+ hunch:10
+ hund:-5
+ hundr:-8
+ hung:1
+ hurry:1
+ hurts:7
+ husband:-7
+ hut:-3
+ hydroxid:-2
  hydroxide:3
  i:2
- ice:-9
- id:-5
- idea:-12
- ideas:-4
- identical:-6
- idiot:6
- if:2
+ ice:-12
+ id:-6
+ idea:-14
+ ideas:-3
+ identical:-5
+ idiot:7
+ if:1
  ignore:-5
  ihr:-9
- il:-8
- ill:-14
- ilse:-3
+ il:-6
+ ill:-11
+ ilse:-5
  im:-2
- imagin:2
- immer:-4
+ imagin:4
+ immer:-3
  impatient:-9
- inch:7
- incident:6
+ inch:5
+ incident:7
  incl:-2
- includ:-6
- independent:-1
- index:3
- indigo:-9
+ includ:-7
+ independent:-2
+ index:1
+ indigo:-10
  individual:-1
+ indoor:1
  induction:-1
- ines:-11
- infus:-7
- ingredient:-7
- inhal:14
+ ines:-10
+ infus:-8
+ infusion:-1
+ ingredient:-6
+ inhal:16
  inhale:3
- ink:-6
- inner:11
- ins:-6
- inside:9
+ ink:-7
+ inner:12
+ ins:-9
+ inside:11
+ insist:1
  inspector:-2
  instant:-5
- instead:-14
- instruction:-3
- insulate:-7
+ instead:-13
+ instruction:-1
+ insulate:-4
  intend:-4
  interest:-1
- internet:-4
- into:1
+ internet:-6
+ into:2
  iron:-5
- is:-4
- ish:-1
+ is:-5
+ ish:-2
  isnt:-9
- isopropyl:10
- issue:-4
- ist:2
- it:1
- itch:3
- itchy:-10
+ isopropyl:11
+ issue:-3
+ ist:1
+ it:2
+ itchy:-8
  itd:-7
- item:-5
- itll:-11
- itself:-10
+ item:-6
+ itll:-12
+ its:1
+ itself:-7
  ive:-12
- ivory:2
+ ivory:6
  j:7
- jabon:-5
- jacket:-4
- jai:10
- jam:-9
- jan:-3
- january:-9
+ jabon:-7
+ jacket:-5
+ jai:13
+ jam:-6
+ jan:-2
+ january:-11
  jar:-2
- jars:-5
+ jars:-7
  je:4
  jean:-6
- jeans:19
+ jeans:13
  jelly:-9
  jetzt:7
- jo:-1
- join:-3
- jojoba:-7
- jok:-9
- joke:-3
- jours:-3
- judge:-5
- jug:3
+ jo:-7
+ join:-1
+ jojoba:-5
+ jok:-8
+ joke:-4
+ jours:-2
+ judge:-4
+ jug:-2
  jugs:-7
- juice:10
+ juice:6
  july:-11
- jump:-1
- jumper:4
+ jump:1
+ jumper:5
  jumps:-4
  june:-11
- just:12
- k:-1
- kann:10
+ just:11
+ kann:9
  kaolin:-5
- karite:-9
- katze:8
- keep:-10
- keeps:10
- kein:-8
- kept:-12
- kernal:-2
- kernel:-15
- kettle:-3
+ karite:-10
+ katze:10
+ keep:-5
+ keeps:9
+ kein:-7
+ kept:-9
+ kernal:-5
+ kernel:-16
+ kettle:-2
  kev:-1
  key:-3
- keyboard:-7
- kg:-14
+ keyboard:-6
+ kg:-17
  khaki:-1
- kick:-1
- kid:6
+ kick:-4
+ kid:8
  kidd:-3
- kids:-20
- kills:-2
- kilo:-10
- kilos:-11
- kind:7
- kinda:6
+ kids:-19
+ kills:-3
+ kilo:-14
+ kilos:-13
+ kind:6
+ kinda:5
  kinder:-12
- kinds:-6
- kiss:-6
+ kinds:-7
+ kiss:-8
  kit:-8
- kitchen:-2
- klebt:13
+ kitchen:-4
+ klebt:12
  kleine:5
  km:-3
- knead:13
- knee:4
- knees:-16
+ knead:12
+ knee:5
+ knees:-15
  knelt:12
- knew:4
- knife:-6
- knitt:-4
- knock:4
- know:1
- known:-4
- knows:1
- knuckl:-4
- knuckle:12
- koh:4
+ knew:1
+ knife:-8
+ knitt:-2
+ knock:3
+ know:5
+ known:-6
+ knows:3
+ knuckl:-3
+ knuckle:13
+ koh:3
  kokos:-12
- kokosol:-8
+ kokosol:-9
  kokum:-5
- krakow:-4
+ krakow:-2
  kratzt:3
- l:-12
+ l:-11
  la:-5
- lab:7
- label:-7
- labell:-4
- lack:-1
- lactate:-6
- lactic:1
- lad:6
+ lab:8
+ label:-9
+ labell:-1
+ labrador:5
+ lactate:-5
+ lactic:2
+ lad:4
  ladi:4
  ladl:-4
- ladle:-4
+ ladle:-2
  lads:-4
- laid:-4
+ lady:-2
+ laid:-6
  lake:-6
- lamb:-4
- lamio:9
+ lamb:-3
+ lamio:13
  lamp:6
- land:-5
- lane:-5
- langue:-5
- lanolin:-6
- lap:7
- lapp:10
- lard:-6
- large:-2
+ land:-2
+ lane:-6
+ lang:-1
+ langue:-4
+ lanolin:-5
+ lap:9
+ lapp:12
+ lard:-8
+ large:-3
  larger:-3
- las:-5
- last:-9
- late:-8
- later:-3
- lather:-13
- lauge:-2
- laugenspritzer:2
- laugh:-5
- laundry:-5
+ las:-6
+ last:-7
+ lasts:-1
+ late:-9
+ later:-1
+ lather:-12
+ lauge:-3
+ laugenspritzer:3
+ laugh:-3
+ laundry:-4
  laurel:-2
  lava:9
- lavander:-5
- lavender:-18
- law:-9
- lay:-6
- layer:-5
- lazy:-7
- lb:-15
- lbs:-10
- le:6
- leaf:-2
- leaflet:-9
- leak:-6
- lean:-2
- learn:-6
+ lavander:-3
+ lavender:-20
+ law:-8
+ lay:-7
+ lazy:-4
+ lb:-13
+ lbs:-14
+ le:7
+ leader:-1
+ leaf:-1
+ leaflet:-7
+ leak:-3
+ lean:1
+ learn:-5
  learnt:-1
- least:-17
+ least:-16
  leather:3
  leathery:10
- leav:-18
- leave:-10
- leche:6
+ leav:-19
+ leave:-15
+ leche:7
+ ledger:-1
  left:1
  leftover:-9
- legend:-6
- legging:12
- legs:-7
- leim:-8
- lejia:-4
- lemon:-5
- lemonade:-3
+ leg:2
+ legend:-5
+ legging:7
+ legs:-5
+ leim:-9
+ lejia:-2
+ lemon:-3
+ lemonade:-4
  lemongras:-5
- length:-7
- lens:10
- lent:-1
+ length:-8
+ lens:12
+ lent:-2
  les:-7
- less:-11
+ less:-8
  lessive:18
- lesson:-4
- let:-7
- letter:-6
- level:-7
- li:-10
- library:-12
- lick:13
- lid:-4
- lidd:-6
- lids:-8
+ lesson:-2
+ let:-9
+ letter:-5
+ level:-3
+ li:-12
+ library:-11
+ lick:12
+ lid:-2
+ lidd:-5
+ lids:-7
  lie:-5
  lies:-9
- life:-7
- lift:13
- lifts:-7
- light:-6
- lighter:-6
- liked:-9
- likes:-14
+ life:-10
+ lift:11
+ lifts:-5
+ light:-3
+ lighter:-9
+ like:-1
+ liked:-12
+ likes:-11
  likewise:-9
  lilac:-7
- limit:-1
- limp:5
- lin:-2
- line:-10
- lined:-12
- liner:-7
- lines:-11
- link:10
- linse:-6
+ limp:2
+ lin:-6
+ line:-12
+ lined:-9
+ linen:-2
+ liner:-8
+ lines:-9
+ link:7
+ linse:-7
  lip:7
- lippe:14
- lips:7
- liquid:4
- list:-11
+ lippe:9
+ lips:8
+ list:-12
  listen:-1
- liter:-3
+ liter:-5
  litr:-14
- litre:-7
- litro:-8
+ litre:-8
+ litro:-10
  litsea:-6
- little:3
- liv:-2
- live:-8
- lived:-13
+ little:5
+ liv:-3
+ live:-7
+ lived:-15
  lo:4
- loads:-2
+ loads:-1
  loaf:-3
- loav:-4
+ loav:-6
  lobster:-5
- lock:-14
- lodger:-4
- loft:-5
- log:-8
- lol:-7
+ lock:-13
+ lodger:-5
+ loft:-4
+ log:-7
+ lol:-8
  long:7
  longer:1
  loo:4
- look:-3
- looks:-16
- loose:-5
- loosen:-8
- los:1
+ look:-4
+ looks:-15
+ loose:-2
+ loosen:-7
+ los:-1
  lose:-7
- loss:-1
- lost:5
- lot:-5
- lotion:-1
+ lost:4
+ lot:-6
  lots:-5
- love:-5
- loves:-7
- low:-19
+ love:-8
+ loves:-6
+ low:-17
  lower:-9
- lowest:-1
- luck:-1
+ lowest:3
  lucki:-10
- lucky:-7
- lukewarm:-11
- lump:4
- lumps:-9
- lumpy:-2
- lunch:-5
- lungful:1
- lungs:2
- lurk:-1
+ lucky:-9
+ lukewarm:-12
+ lump:6
+ lumps:-7
+ lumpy:-1
+ lunch:-6
+ luxury:-1
  lye:1
- lyes:-11
+ lyes:-13
  lyeward:5
- lying:5
+ lying:6
  m:-10
- ma:-3
- macadamia:-6
- machine:-4
- mad:6
+ ma:-2
+ macadamia:-7
+ machine:-3
+ mad:5
  madder:-8
- made:-7
+ made:-8
  magazine:-2
  magnet:-7
- mail:-5
- main:4
- mains:-10
- mais:-4
+ mail:-7
+ main:7
+ mains:-9
+ mais:-3
  mak:-4
- make:-15
- maker:-5
- makes:-7
- mal:5
- mama:-10
- man:-13
- manag:-1
- mango:-5
- mann:10
- mano:2
+ make:-13
+ maker:-6
+ makes:-11
+ mal:3
+ malt:-1
+ mama:-14
+ man:-11
+ mango:-4
+ mann:11
+ mano:3
  manos:-14
- manteca:-1
- many:-17
+ many:-15
  mar:-4
  marbl:-1
  marble:-1
- march:-9
+ march:-10
  marche:-1
- mare:-6
+ mare:-5
+ marga:-8
  margarine:-1
- margin:-4
+ margin:-7
  mari:6
- marido:11
+ marido:12
  marie:-4
  marigold:-1
- marit:-5
- mark:-2
- market:-10
- marks:6
- marri:-7
+ marit:-4
+ mark:-3
+ market:-13
+ marks:2
+ marri:-6
  marta:-1
- mas:-14
- mash:-14
- masher:-4
- mask:-10
+ mas:-12
+ mash:-11
+ masher:-6
+ mask:-9
  mass:-4
- master:-4
- masterbatch:-1
+ master:-3
+ masterbatch:-3
  mat:-4
- match:-4
- mate:3
- material:-9
- maths:-2
+ match:-5
+ mate:4
+ material:-10
+ maths:-3
  matter:6
- max:-1
- maybe:9
- me:-1
- meadow:-2
+ max:-2
+ may:-1
+ maybe:7
+ meadow:-1
  mean:1
  means:-13
- meant:-10
- meanwhile:2
- measur:-8
+ meant:-8
+ meanwhile:3
+ measur:-6
  measure:-7
- mechanic:-5
+ mechanic:-9
  medium:-6
- mehr:-4
+ meet:-2
+ mehr:-3
+ mein:-2
  meine:-8
- meiner:11
- melange:11
+ meiner:10
+ melange:12
  melt:-2
- melts:-10
+ melts:-8
  member:-8
  memory:-5
- men:-5
- menthol:-16
+ men:-6
+ menthol:-17
  mention:-10
- merci:-11
- mes:8
- mess:-8
- messag:6
- message:-6
- metal:-5
- meter:-7
- method:-8
- metio:14
+ mentor:-1
+ merci:-9
+ mes:7
+ mess:-6
+ messag:5
+ message:-5
+ metal:-7
+ meter:-4
+ method:-11
+ metio:18
  metr:-1
- metric:-8
- mezcla:-8
- mi:7
- mica:-17
- mich:-1
- microwave:9
- mid:-2
- middle:5
- midnight:6
+ metric:-7
+ mezcla:-7
+ mi:8
+ mica:-16
+ mich:-2
+ microwave:7
+ mid:-4
+ middle:-2
+ midnight:5
  miel:2
  might:-2
- mild:-15
- miles:-5
- milk:-1
- milky:-4
+ mild:-16
+ miles:-6
+ milky:-3
  mill:-9
  millilitr:-1
- min:-1
- mind:3
- mine:7
- mini:3
+ mine:5
+ mini:5
  minimum:-1
- mins:8
+ mins:10
  mint:-6
- minus:-5
- minut:-4
- minute:-3
- minuten:8
- minuto:-15
+ minus:-7
+ minut:-7
+ minute:-4
+ minuten:6
+ minuto:-17
  mir:-3
- mis:7
- mishap:-4
- misread:-5
- miss:-8
+ mis:4
+ mishap:-9
+ misread:-3
+ miss:-9
  mist:3
- mistake:5
- mistook:8
- mit:3
- mitts:3
- mix:4
- mixed:9
- mixer:-5
+ mistak:-1
+ mistake:8
+ mistook:9
+ mit:2
+ mitts:2
+ mix:3
+ mixed:8
+ mixer:-3
  mixes:6
- mixeur:-7
- mixture:-5
- ml:-10
- mm:-1
+ mixeur:-9
+ mixture:-2
+ ml:-6
+ mm:-2
  modern:-8
  moi:-8
- mold:-2
- molde:7
- mom:-6
+ mold:-1
+ molde:6
+ mom:-4
  moment:4
- moms:1
- mon:6
- monday:2
+ moms:2
+ mon:7
  money:-8
- monsoon:-1
- month:-2
+ month:-1
  mood:-2
- moon:-3
- mop:-2
- mopp:1
- more:-19
- morn:6
- mosquito:-8
- most:8
+ moon:-5
+ mop:-1
+ mopp:4
+ more:-16
+ morn:4
+ mosquito:-4
+ most:10
  mother:-6
+ motor:-1
  mould:-12
- mouldy:-9
- moule:2
- mountain:-4
- mousse:-9
- mouth:11
- mouthful:9
- mov:2
+ mouldy:-7
+ moule:4
+ mountain:-7
+ mousse:-6
+ mouth:10
+ mouthful:8
+ mov:1
  move:-6
- moved:-8
- moves:-4
- mr:7
- mrs:-6
- much:-15
- mucho:18
- mud:-8
- muddy:-3
+ moved:-11
+ moves:-2
+ mr:6
+ mrs:-5
+ much:-19
+ mucho:15
+ mud:-10
+ muddy:-2
  muffin:-9
- mug:1
- multipli:-4
- mum:-1
- mund:7
- museum:-1
- music:-2
- muss:-1
- must:-2
+ mug:2
+ multipli:-5
+ mum:-3
+ mund:9
+ music:-4
+ muss:3
  mustard:-5
- mutton:-4
- muzzle:10
+ mutton:-6
+ muzzle:11
  my:-1
- myself:13
- n:5
- nach:5
- nail:-5
- nails:12
- name:-19
+ myself:10
+ n:4
+ nach:4
+ nachsten:1
+ nail:-4
+ nails:7
+ name:-17
  named:-2
  names:-10
- nan:-8
- naoh:2
+ nan:-10
  nap:-1
- napkin:-1
- narrow:-16
+ napkin:-2
+ narrow:-15
  nase:-2
- natronlauge:17
- natural:7
- nbsp:-2
- ndash:-7
- ne:-8
- near:-15
+ natronlauge:13
+ natural:1
+ nbsp:-5
+ ndash:-10
+ ne:-6
+ near:-18
  nearer:-3
  nearest:-8
- neat:4
- neck:6
- need:-10
+ neat:3
+ neck:3
+ need:-6
  needle:-2
  neednt:-1
- needs:-14
- neem:-8
+ needs:-13
+ neem:-9
  negative:-7
- neighbor:4
- neighbour:-7
- neither:-4
- nephew:7
+ neighbor:2
+ neighbour:-9
+ neither:-3
+ nephew:3
  neroli:-1
  nerv:-4
  nervou:-8
- net:-4
- nettle:-4
- neutral:-3
- neutralis:8
- neutralise:7
- never:-9
- new:-8
- newbie:-8
- newcomer:-3
- news:5
- newsletter:-6
+ net:-5
+ nettle:-3
+ neutral:-1
+ neutralis:12
+ neutralise:6
+ never:-7
+ new:-10
+ newbie:-7
+ newcomer:-1
+ news:7
+ newsletter:-7
  newspaper:-1
- next:-2
- nez:13
+ next:-4
+ nez:11
  ni:-11
- nice:-16
- nicer:-1
+ nice:-17
+ nicer:-3
  nicht:3
- nick:6
- niece:-4
+ nick:7
+ niece:-7
  night:7
- nineteen:-4
- ninety:-13
- ninos:-11
- nitrile:-7
- no:-2
- nobody:-22
- noch:7
+ nine:-1
+ nineteen:-6
+ ninety:-12
+ ninos:-10
+ nitrile:-11
+ no:1
+ nobody:-21
+ noch:11
  non:-4
- none:-11
- noon:-5
- nor:3
+ none:-10
+ noon:-3
+ nor:1
  normal:-13
- north:-1
  nos:-9
- nose:3
+ nose:1
  nostril:7
- not:-6
- note:3
- notebook:-17
- notes:-15
- noth:-4
- notic:9
- notice:6
- nov:-1
- november:-8
- now:17
+ note:7
+ notebook:-14
+ noted:-1
+ notes:-17
+ noth:-6
+ notic:7
+ notice:5
+ nov:-2
+ november:-10
+ now:18
  nowhere:-4
- nr:-6
- numb:10
- number:-19
+ nr:-5
+ numb:12
+ number:-17
  nur:6
  nursery:-6
  nut:-3
- nuts:-9
- o:-6
- oak:-10
- oat:-3
- oatmeal:-7
- oats:-13
- obviou:-1
- obvious:-5
- oclock:-4
- october:-4
- odd:3
+ nuts:-7
+ o:-4
+ oak:-9
+ oat:-8
+ oatmeal:-8
+ oats:-17
+ obvious:-3
+ oclock:-1
+ october:-5
+ odd:5
  oddly:-4
- oder:-4
+ oder:-2
  oeil:3
  of:1
  off:5
  offcut:-1
- offer:-1
- office:-5
+ office:-4
  often:-6
  oh:6
  ohne:-6
  oi1:-1
- oil:2
- oiled:-3
- oils:-15
- oily:-7
- ojo:3
+ oiled:-4
+ oils:-17
+ oily:-8
+ ojo:1
  ojos:-6
- ok:-16
- okay:-10
- ola:12
+ ok:-15
+ okay:-9
+ ola:11
  old:6
- olden:-3
- older:-7
- oldest:-7
- olds:-6
- oleic:-8
+ olden:1
+ older:-6
+ oldest:-9
+ olds:-8
+ oleic:-10
  olein:-2
- oliv:-5
- oliva:-13
- olive:-10
- olivenol:4
+ oliv:-4
+ oliva:-14
+ olive:-9
+ olivenol:6
  olla:-6
- olvie:-7
- oma:-5
- omg:12
- on:-6
- once:-19
+ olvie:-9
+ oma:-6
+ omg:13
+ on:-5
+ once:-14
  one:-1
- ones:-10
+ ones:-11
  onion:6
- only:-4
- onto:-1
- oo:-4
+ only:-5
+ onto:-3
+ oo:-6
  op:-2
  open:7
- opens:5
- operator:-8
+ opens:7
+ operator:-9
  opinion:-11
- opposite:-1
  or:-11
- orange:-11
- order:-7
- ordinary:-13
- original:-4
- other:-1
- otherwise:3
+ orange:-9
+ order:-8
+ ordinary:-10
+ original:-5
+ otherwise:4
  ou:-7
- ouch:-7
- ought:-6
- ounc:-14
- ounce:-7
- our:3
- ours:-10
+ ouch:-4
+ ought:-4
+ ounc:-13
+ ounce:-4
+ our:2
+ ours:-9
  out:-5
  outdoor:-13
- outside:-12
+ outside:-9
  oval:-5
- oven:-16
- over:2
+ oven:-14
+ over:3
  overall:-1
- overdo:-9
- overfat:-6
- overheat:-3
- overkill:-4
- overnight:-2
+ overdo:-8
+ overfat:-7
+ overheat:-8
+ overkill:-5
  ow:10
  owe:-6
- own:-5
- oxide:-8
+ own:-9
+ oxide:-10
  oyl:-4
- oz:-13
- ozs:-9
- p:-15
- pack:-5
+ oz:-11
+ ozs:-10
+ p:-16
+ pack:-2
  packet:-1
- pad:5
- pads:-4
- page:-14
+ pad:4
+ paddle:-3
+ pads:-7
+ page:-11
  pages:-2
- paid:3
- pail:-6
+ paid:4
+ pail:-7
  pain:8
  paint:-9
- pair:-15
+ pair:-13
  pairs:-10
- pale:-3
+ pale:-5
  palm:-12
- palms:8
- pan:-4
- pancak:-5
- panic:2
- panick:7
- pans:1
- pantry:9
+ palms:10
+ pan:-6
+ pancak:-8
+ panic:-1
+ panick:6
+ pans:2
+ pantry:8
+ paper:-1
  par:3
- para:1
- paragraph:-5
+ para:-1
+ paragraph:-6
  parcel:-4
- parfum:3
- parish:-11
- park:8
- parrot:8
- part:-10
+ parent:1
+ parfum:10
+ parish:-10
+ park:10
+ parrot:6
+ part:-13
  partial:-2
- partner:-9
- parts:-3
+ participant:-1
+ partner:-11
+ parts:-4
  party:-5
- pas:-3
+ pas:-4
  paso:-8
- pass:-5
- past:-6
- paste:-1
- pastry:-5
+ pass:-2
+ past:-4
+ paste:-2
+ pastry:-4
  patch:10
- patchouli:-6
- pate:5
- patience:-13
- patient:-7
- patio:2
- patt:9
+ patchouli:-5
+ pate:3
+ patience:-12
+ patient:-5
+ patio:4
+ patt:8
  pattern:-1
- paw:9
- paws:-2
+ paw:8
+ paws:-1
  pay:-2
- pays:-3
- pcs:-5
- pct:-1
- pdf:-5
- pea:-6
- peach:-4
- peak:-1
- pearl:9
- peau:-5
- peck:7
- peek:-11
+ pays:-2
+ pcs:-4
+ pct:-2
+ pdf:-6
+ pea:-4
+ peach:-3
+ peanut:-2
+ pearl:10
+ peau:-6
+ peck:9
+ peek:-13
  peel:8
  pellet:-2
- pen:-4
- pencil:-3
- people:-12
- peppermint:5
- per:-8
- percent:-20
- percentag:-10
- perfect:-4
- perfume:-1
- perhap:2
+ pen:-7
+ pencil:-1
+ peony:-2
+ people:-11
+ peppermint:4
+ per:-10
+ percent:-18
+ percentag:-11
+ perfect:-3
+ perfume:-2
+ perhap:1
  period:-4
- perro:10
- petal:-5
- petit:3
+ perro:9
+ petal:-3
+ petit:6
  petra:-5
- petroleum:-9
- pets:-7
- peu:-14
+ petroleum:-10
+ pets:-10
+ peu:-13
  peut:-3
- ph:-9
- phase:-9
- phone:-7
- photo:-1
- photograph:-5
+ ph:-6
+ pharmacy:-1
+ phase:-6
+ phone:-8
+ photograph:-3
+ piano:-1
  pica:-11
- pick:-2
- pickl:-1
- pictur:-3
- picture:-3
- pie:-7
- piec:-5
- piece:-6
+ pick:-1
+ picks:-4
+ pictur:-2
+ picture:-5
+ pie:-5
+ piec:-3
+ piece:-8
  pied:-7
- pieds:-4
- piel:-5
+ pieds:-5
+ piel:-4
  pies:-5
  pig:7
- pigs:-1
+ pigs:-3
  pillow:-7
  pillowcase:-3
- pin:8
- pinch:5
+ pin:7
+ pinch:3
  pine:-5
- pinhole:-6
- pink:6
- pint:-11
- pints:-7
- pipe:-4
- pipette:9
- pique:-11
- pitcher:14
- pizza:-7
+ pinhole:-5
+ pink:5
+ pint:-14
+ pints:-10
+ pipe:-8
+ pipette:11
+ pique:-10
+ pitcher:12
+ pizza:-5
  pko:-6
- plac:-1
- place:2
- plain:-17
- plan:-11
- plane:-8
+ place:6
+ plain:-12
+ plan:-8
+ plane:-6
  plann:-6
  plant:-1
- plaster:6
- plastic:-8
- plate:-14
- play:3
- pleas:-8
- please:-11
+ plaster:4
+ plastic:-6
+ plate:-15
+ play:2
+ pleas:-7
+ please:-15
  plenty:-6
- plop:4
- plopp:8
+ plop:2
+ plopp:9
  plot:-1
- pls:-9
- plum:4
- plumber:-1
+ pls:-8
+ plum:5
+ plumber:-3
  plus:-3
  plz:-11
- pm:-4
+ pm:-5
  po:-12
- pocket:-5
- poco:2
- point:-4
- poison:11
- poked:6
+ pocket:-7
+ poco:3
+ point:-3
+ poison:10
+ poked:4
  polish:-10
- polvo:7
- polypropylene:-1
- pomace:-7
- pool:-5
- poor:1
+ polvo:5
+ polypropylene:-2
+ pomace:-9
+ pool:-6
  pop:8
- popp:9
- poppy:-7
+ popp:5
+ poppy:-6
  por:12
- porcelain:6
- porch:-3
+ porcelain:7
+ porch:-2
  pork:-3
  porque:-1
- porridge:-5
- portion:-1
- porto:-1
- portugal:-7
- possible:1
+ porridge:-7
+ portion:-2
+ porto:-3
+ portugal:-8
+ possible:-2
  post:-9
- postman:-11
+ postman:-12
  posts:-4
- pot:-3
- potasa:-9
- potasse:12
- potassium:-2
- potato:-18
- pots:-7
- pottery:-3
+ pot:1
+ potasa:-10
+ potash:1
+ potasse:9
+ potato:-16
+ pots:-8
+ pottery:-4
  pound:-9
- pour:-6
- pours:-13
+ pour:-3
+ pours:-10
  powder:-5
  power:-5
  pp:-6
- prefer:-11
- premix:-4
- prep:-4
+ pre:-1
+ prefer:-12
+ premix:-5
+ prep:-3
  prepar:-2
  prepare:-14
  pres:6
- present:-5
- preservative:-7
- press:-11
- pretty:-8
- previou:-5
+ present:-3
+ preservative:-6
+ press:-18
+ pretty:-5
+ previou:-6
  pric:-7
- price:-13
- prickl:8
+ price:-15
+ prickl:6
  prickle:-2
  pride:-11
- print:1
- printer:-4
+ print:4
+ printer:-5
  printout:-5
- pris:10
- probab:9
- problem:-1
- procedure:-1
+ pris:9
+ probab:6
+ problem:-2
+ proces:1
  product:-7
- program:-1
- project:-7
- projection:10
- promis:-4
- promise:-5
- proper:-6
- proportion:3
- proud:-9
+ program:-2
+ project:-8
+ projection:11
+ promis:-7
+ promise:-6
+ proper:-8
+ proportion:-1
+ proud:-5
  prov:-1
- prove:-5
- ps:7
- psoriasi:-3
- pub:-4
- publish:-3
- puck:-4
+ prove:-6
+ ps:6
+ psoriasi:-2
+ pub:-2
+ publish:-4
+ puck:-5
  pucks:-4
- pudd:-8
+ pudd:-5
  puddle:11
  puede:-7
- puff:4
+ puff:3
  puffy:9
  pull:7
- pulse:-7
- pumice:-10
- pump:-7
- pumpkin:-7
- pupil:-9
- puppy:6
- pure:-12
+ pulse:-8
+ pumice:-8
+ pump:-8
+ pumpkin:-6
+ pupil:-7
+ puppy:2
+ pure:-10
  puree:-8
- purity:-12
+ purity:-8
  purple:-4
- purpose:-4
- push:6
+ purpose:-8
+ push:7
  put:-3
- puts:-9
- putty:-2
- puzzle:-5
+ puts:-7
+ putty:-1
+ puzzle:-2
  pvc:-7
- pyrex:-2
+ pyrex:-1
  q:7
  qa:-1
- qty:-8
- quantity:-10
+ qty:-7
+ quantity:-9
  quart:-1
- quarter:-7
- que:1
- quedo:2
- queen:-7
- quelle:-12
- query:-2
- question:-3
- qui:6
- quick:5
- quid:-3
- quiero:-7
- quiet:5
- quite:2
- quote:-5
- r:4
+ quarter:-9
+ que:4
+ queen:-6
+ quelle:-11
+ quemo:-1
+ question:-8
+ qui:5
+ quick:3
+ quid:-2
+ quiero:-6
+ quiet:8
+ quite:1
+ quote:-8
+ r:3
  rabbit:10
  rack:-1
- racks:-5
- radiator:-5
- radio:-7
- rag:10
- rain:-14
- rainwater:-10
- rainy:-7
- rais:3
- raise:-7
+ racks:-6
+ radiator:-2
+ radio:-4
+ rag:8
+ rain:-10
+ rainwater:-9
+ rainy:-3
+ rais:2
+ raise:-6
  ran:3
- rancid:-6
- rang:-1
- range:-4
+ rancid:-8
+ rang:-5
+ range:-8
  rapese:-7
  rapsol:-1
  rash:-5
  rate:-10
- rather:-8
- ratio:-1
+ rather:-7
+ ratio:-2
  raus:-11
- raw:8
- razor:-8
- rbo:-7
- re:-1
+ raw:9
+ razor:-5
+ rbd:-1
+ rbo:-9
+ re:-2
  reach:-14
  react:-1
- read:-9
+ read:-8
  reader:-8
  reads:-8
- ready:-7
- real:-9
- realis:-7
- reason:-7
- reasonable:-8
+ ready:-6
+ real:-12
+ realis:-8
+ reason:-6
+ reasonable:-11
+ rebatch:-6
  recall:-6
- receipt:-1
- receiv:-4
- recette:-5
- recip:-2
+ receipt:-4
+ receiv:-2
+ recette:-7
+ recip:-3
  recipe:-7
  recipie:-5
- reckon:-14
- recommend:-8
+ reckon:-11
+ recommend:-6
  record:-6
- recu:13
- red:11
- refin:-3
- refus:-1
- regard:-11
+ recu:11
+ red:9
+ refin:-4
+ refus:1
+ regard:-8
  register:-4
- remain:-8
- remark:-9
- remember:-8
- render:-14
- renverse:-3
- repeat:-5
- replac:-1
+ regular:-2
+ remain:-7
+ remark:-7
+ remember:-6
+ render:-16
+ rent:-1
+ renverse:-4
+ repeat:-7
+ replac:-2
  replacement:-5
- reply:-3
- report:1
- request:-3
+ reply:-1
+ report:-2
+ request:-4
  rescu:-1
- rescue:1
  residue:9
- respect:-2
+ respect:-1
  respire:11
- respirer:-3
+ respirer:-4
  rest:-15
  restaurant:-4
- result:-5
- retir:-5
+ result:-3
+ retir:-4
  return:-9
+ reunion:-1
  rev:-6
- reverse:-1
- rework:-1
- rezept:1
- ribbon:3
- rice:-13
- ricin:-6
- ricino:-3
- rid:-9
- right:-6
- rim:-1
- rindertalg:-8
- ring:10
- rings:-2
- rins:12
- rinse:-1
- ripen:-6
- rises:-4
- risk:-3
- river:-2
- rizinu:-9
- road:-6
+ rezept:-2
+ ribbon:2
+ rice:-14
+ riced:-5
+ rich:-7
+ ricin:-7
+ ricino:-2
+ rid:-11
+ rien:-1
+ right:-7
+ rim:-2
+ rindertalg:-9
+ ring:6
+ rings:1
+ rins:15
+ rinse:1
+ ripen:-7
+ rises:-3
+ risk:-1
+ river:-1
+ rizinu:-8
+ road:-7
  roast:-4
- robin:-5
+ robin:-4
  rock:-10
- roja:-5
- roll:7
- roof:4
- room:-5
- root:-2
- rope:-9
- ropes:-4
- rose:-10
- rosemary:-18
- rot:11
+ roja:-6
+ roll:5
+ roof:3
+ room:-2
+ root:-3
+ rope:-8
+ ropes:-5
+ rose:-4
+ rosemary:-17
+ rot:9
  roug:12
  rouge:6
- rough:-13
- round:9
+ rough:-12
+ round:7
  row:-9
- rub:-6
- rubb:9
- rubber:-8
+ rows:-1
+ rspo:-2
+ rub:-4
+ rubb:8
+ rubber:-5
  rubbish:-6
- rubs:-4
- rug:-3
+ rubs:-5
+ rug:-5
  rugby:-4
+ ruhren:-2
  ruin:-12
- rule:-16
- ruler:-1
+ rule:-17
+ ruler:-2
  rules:-9
- run:-4
- runn:-7
- runny:15
- runs:2
+ rum:-1
+ run:-5
+ runn:-3
+ runny:14
+ runs:1
  rush:2
- rustic:-6
+ rustic:-4
  rusty:-5
- s0ap:-3
- s:-7
+ s0ap:-5
+ s:-8
  sack:3
  sad:-6
- saddle:-2
- safe:-20
+ saddle:-1
+ safe:-26
  safety:-5
  sage:-7
- said:-10
- saint:-6
+ said:-7
+ saint:-4
  salad:-6
  sale:4
- salio:1
+ salio:2
  salpico:14
- salt:5
- salto:12
+ salt:7
+ salto:8
  salty:-2
- salve:-2
- same:-6
+ same:-3
  sampl:5
  sample:-1
- sand:15
- sandal:11
- sandpaper:9
- sandwich:-10
- sane:-9
- sanity:-7
- sank:-7
- sans:11
- saponification:-9
- sat:2
- saturday:-1
- sauce:-6
+ sand:16
+ sandal:13
+ sandalwood:-2
+ sandpaper:6
+ sandwich:-11
+ sane:-11
+ sanity:-10
+ sank:-6
+ sans:12
+ saponification:-11
+ sat:1
+ saturday:1
+ sauce:-7
  saucer:1
- sausag:8
- save:-8
- saved:-4
- saves:-2
- saw:-2
+ sausag:6
+ save:-9
+ saved:-3
+ saves:-4
+ savon:-3
+ saw:-1
  say:-11
- says:-2
- sb:-1
- scal:-8
- scald:-2
- scale:-12
+ says:-4
+ scal:-14
+ scald:2
+ scale:-11
  scalp:-2
- scan:-1
- scar:-8
+ scar:-7
  scare:-4
  scary:-4
- scent:-18
- schlimm:8
- schmierseife:5
+ scent:-19
+ schlimm:9
+ schmierseife:6
  schon:9
- school:-8
- science:-7
- scoop:2
- scorch:-2
- scout:-4
- scrap:11
- scrape:7
- scraping:7
- scratch:9
- scratchy:2
- scream:5
- screen:4
- screw:-6
- scribbl:-1
+ school:-9
+ science:-6
+ scorch:-3
+ scout:-5
+ scrap:8
+ scrape:8
+ scraping:5
+ scratch:7
+ scratchy:-1
+ scream:7
+ screen:3
+ screw:-5
+ scribbl:-2
  scrub:-9
  scrubb:-2
  se:-3
- sea:-6
+ sea:-5
  seal:-9
+ seam:1
  sec:5
- second:-12
- see:3
- seed:-8
+ second:-11
+ section:-1
+ see:2
+ seed:-6
  seeds:-6
  seem:-10
- seems:-1
- seen:-5
- sees:-5
+ seems:1
+ seen:-6
+ sees:-7
  seife:-8
  seifenleim:5
  seit:13
- seiz:-7
+ seiz:-13
  seize:7
- self:5
- sell:-9
- seller:-3
- sells:-5
+ self:7
+ sell:-11
+ seller:-5
+ sells:-6
  send:-9
- sense:-8
+ sense:-7
  sensible:-11
- sensitive:-16
+ sensitive:-12
  sent:-1
- separat:-3
- separate:-7
- separation:-1
+ sentence:1
+ separat:-9
+ separate:-8
+ separation:-3
  sept:-2
- september:-5
+ september:-3
  serv:-2
- sesame:-5
- set:-11
- sets:-1
- sett:-12
- settl:1
+ sesame:-4
+ set:-9
+ sett:-8
+ settl:-3
  settle:8
  seven:-11
  seventeen:-7
- seventy:-7
+ seventy:-5
  several:-1
  sew:-2
  sf:-20
- shade:3
+ shade:2
  shae:-1
- shak:-7
+ shak:-9
  shake:3
- shall:-5
- shampoo:-14
- shap:-11
- shape:3
- shar:-7
+ shaken:1
+ shall:-6
+ shampoo:-15
+ shap:-13
+ shape:6
+ shar:-9
  share:-7
  sharp:-13
- shatter:-5
- shav:-6
+ shatter:-6
+ shav:-9
  shave:-7
- shay:-1
- she:11
- shea:-7
+ shaving:-1
+ she:10
+ shea:-8
  sheabutter:-3
  shearer:-1
- shed:-2
- sheep:-3
- sheet:-16
- shelf:-11
- shell:-2
- shelter:-2
- shes:12
- shield:-15
- shift:-12
- shilling:-2
- shin:3
- shins:-6
- shiny:-8
+ shed:-5
+ sheep:-5
+ sheet:-14
+ shelf:-10
+ shell:-3
+ shelter:-1
+ shes:13
+ shield:-14
+ shift:-10
+ shilling:-1
+ shin:2
+ shine:-2
+ shins:-8
+ shiny:-6
  ship:-7
- shirt:3
- shoe:6
- shoebox:-8
- shoes:-9
- shook:-4
- shop:-17
+ shirt:2
+ shoe:3
+ shoebox:-5
+ shoes:-10
+ shook:-2
+ shop:-16
  shopp:-2
- shops:-9
+ shops:-6
+ short:-3
  shorten:-8
- shot:-3
- should:-11
- shoulder:-15
+ shot:3
+ should:-9
+ shoulder:-16
  shout:2
- shower:-3
- shown:-1
- shows:-12
- shrank:-2
- shred:4
- shut:10
+ shower:-2
+ shown:-4
+ shows:-9
+ shrank:-3
+ shred:5
+ shut:9
+ shy:-1
  si:-6
- sich:9
- sick:-10
+ sich:8
+ sick:-8
  side:6
  sides:-7
- sideway:-1
- siev:-4
+ siev:-3
  sieve:-1
- sign:-4
- silicone:-9
- silk:-5
- silky:-1
- sill:-7
- silly:-9
+ sign:-5
+ signal:-4
+ silicone:-8
+ silk:-4
+ silky:2
+ sill:-6
+ silly:-6
  simmer:-2
- simp:-7
+ simp:-6
  simple:-6
- sin:8
- since:14
+ sin:11
+ since:17
  sind:8
- sing:5
- single:-5
- sink:-6
- sinks:-4
- sip:5
- sipp:-2
+ sing:8
+ single:-4
+ sink:-3
+ sinks:-3
+ sipp:-1
  sister:-8
- sitt:1
+ sit:-1
+ sits:-1
  six:-6
- sixteen:-5
- sixty:-7
+ sixteen:-7
+ sixty:-5
  size:-1
- sized:-6
- ski:-8
- skimm:-6
- skin:2
- skinny:-1
+ sized:-4
+ ski:-7
+ skimm:-4
+ skin:3
+ skinny:-2
  skip:-4
  skipp:-4
  skull:-4
- slab:-4
+ slab:-3
  slabs:-8
- slapp:4
- sleep:-12
- sleev:-3
+ slapp:5
+ sleep:-11
+ sleev:-4
  sleeve:1
- slept:-2
- slic:-4
+ slept:-4
+ slic:1
  slice:4
- slick:-4
- slid:2
- slight:-9
+ slick:-2
+ slid:1
+ slight:-10
  slime:-6
- slipp:16
- slipper:7
- slippery:-4
- slopp:3
- slow:-8
+ slimy:-2
+ slip:-4
+ slipp:19
+ slipper:14
+ slippery:-3
+ slopp:5
+ slosh:1
+ slow:-9
  slug:-8
- slush:-11
- smalec:-1
+ slush:-8
  small:-10
- smaller:1
- smart:10
- smear:-3
- smel:-4
+ smart:13
+ smear:-7
+ smel:-5
  smell:-10
- smok:6
- smoke:-7
- smudge:-5
- snapp:-1
- sneez:10
- sneeze:-9
+ smelt:-1
+ smok:8
+ smoke:-8
+ smooth:3
+ smudge:-2
+ sneez:8
+ sneeze:-11
  snow:-9
- so:-13
- soak:7
- soap:3
- soaper:-7
- soapmak:-4
- soaps:-12
- soapy:8
- sock:9
+ so:-14
+ soak:8
+ soap:2
+ soaper:-8
+ soapmak:-7
+ soaps:-15
+ soapy:9
+ sock:5
  socke:9
- socks:8
+ socks:10
  soda:-2
  sodium:-1
- soduim:-3
- sofa:3
- soft:-4
+ soduim:-5
+ sofa:10
+ soft:-2
+ soften:-2
  softer:-6
+ sohn:1
  soil:-10
- soir:6
- sold:-14
- soles:14
- soleseife:-6
+ soir:8
+ sold:-11
+ soles:11
+ soleseife:-7
  solid:-8
- solution:1
  some:7
  somebody:-17
- someone:-23
- someth:-4
- somewhere:-1
- son:-4
- soon:6
- sooner:-7
- sore:7
- sorry:-14
- sort:-3
+ somehow:-1
+ someone:-17
+ someth:-2
+ somewhere:2
+ son:-2
+ soon:4
+ sooner:-5
+ sooo:-1
+ sore:5
+ sorry:-12
  sosa:3
- soude:-1
- sound:-13
+ soude:-2
+ sound:-10
  soup:-6
  source:-2
- sous:2
- south:-6
- soy:-4
- soybean:-6
- spa:1
- spaniel:1
- spare:-7
- spat:12
- spatula:6
+ sous:1
+ south:-4
+ soy:-6
+ soybean:-7
+ space:-1
+ spare:-6
+ spat:11
+ spatula:9
  speak:-5
- spearmint:-5
- speck:-10
- speed:-5
- spell:7
- spend:-2
- spent:-3
+ spearmint:-4
+ speck:-11
+ speed:-8
+ spell:5
+ spend:-1
+ spent:-2
  spice:-2
- spicy:-3
+ spicy:-4
  spill:-2
- spilt:3
+ spilt:5
  spinach:-1
- spirit:4
- spirulina:-8
- spit:11
- spitt:13
- splash:12
- splatter:14
- split:9
- splitt:8
+ spirit:1
+ spirulina:-9
+ spit:10
+ spitt:11
+ splash:13
+ splatter:10
+ split:11
+ splitt:10
  spoil:-5
- sponge:-11
- spoon:3
- spoonful:-3
+ sponge:-10
+ spoon:5
+ spoonful:-6
  spot:8
  spots:-2
- spr:-9
- spray:9
+ spr:-12
+ spray:13
  spread:-2
- spreadsheet:-5
- sprig:-7
- sprinkl:-8
- sprinkle:-5
- spritz:8
- spritzer:13
- square:-4
- squash:8
+ spreadsheet:-6
+ sprig:-8
+ sprinkl:-11
+ sprinkle:-4
+ spritz:4
+ spritzer:11
+ square:-3
+ squash:11
  squeak:-8
  squirt:11
- st:-7
- stage:-3
- stain:-10
- stainles:-7
- stair:-11
- stall:-11
- stamp:-14
- stand:-13
+ sry:-10
+ st:-6
+ stable:1
+ stack:-1
+ stag:-1
+ stage:-2
+ stain:-12
+ stainles:-8
+ stair:-14
+ stall:-8
+ stamp:-15
+ stand:-10
  standard:-11
- stank:9
- static:-7
- stay:-9
+ stank:7
+ start:-2
+ static:-9
+ stay:-14
  stays:-14
- steam:-2
- stearic:-3
- stearin:-8
- steel:-13
- steep:-6
- stelle:10
- step:-6
+ steam:-3
+ stearic:-6
+ stearin:-7
+ steel:-11
+ steep:-3
+ stelle:9
+ step:-11
  stepp:-3
- steps:-10
- stick:-6
- stickblend:-4
- sticker:-1
+ steps:-8
+ stick:-8
+ stickblend:-5
  sticky:2
  stiff:-6
- still:4
- sting:6
+ still:6
+ sting:7
  stink:-8
- stir:-9
- stirr:1
- stirs:-6
- stock:-3
- stole:-1
- stomach:11
- ston:-1
+ stir:-6
+ stirr:-1
+ stirs:-7
+ stock:-9
+ stole:-2
+ stomach:8
+ ston:-3
  stone:-2
  stood:-3
- stool:12
- stop:1
- stopp:-10
- stops:4
- store:-14
+ stool:15
+ stopp:-13
+ stops:3
+ store:-15
  storm:-12
- story:-7
- stout:-9
+ story:-9
+ stout:-11
+ stove:-4
  str:3
- straight:-1
- strain:-5
- strange:3
+ straight:1
+ strain:-2
+ strainer:-1
+ strange:5
  stranger:-1
- strap:4
- straw:-3
- strawberry:-11
- streak:13
- stream:7
- street:-2
- strength:-10
- stretch:-3
+ strap:7
+ straw:-5
+ strawberry:-10
+ streak:12
+ stream:9
+ street:-3
+ strength:-9
+ stretch:-7
  strict:-3
  string:-2
- strip:7
- stripe:8
- stripp:-7
- strong:-2
- stronger:-3
- stuck:3
- student:3
- stuff:-3
- stunden:7
- stupid:7
+ strip:6
+ stripe:7
+ stripp:-6
+ strong:-4
+ stronger:-1
+ stuck:1
+ student:4
+ stuff:-2
+ stunden:6
+ stupid:8
  style:-1
- subject:-5
- such:6
- suck:9
- sudden:-1
+ subject:-7
+ subtotal:-2
+ such:2
+ suck:8
  suds:-1
- suet:-6
+ suet:-9
  sugar:2
- suis:12
- suit:-9
- sum:-6
+ suis:14
+ suit:-8
+ sum:-7
  summer:-7
  sums:-7
- sun:-2
- sunburn:-5
- sunburnt:7
- sunday:-11
- sunflower:-2
- sunflwer:-1
+ sun:-3
+ sunburn:-4
+ sunburnt:11
+ sunday:-14
+ sunflower:-3
+ sunflwer:-5
  super:1
- superfat:-22
- superfatt:-5
- supermarket:-1
- supervisor:-6
+ superfat:-23
+ superfatt:-4
+ supervisor:-8
  supp:-4
- supper:4
- supplier:-7
- suppos:-2
- suppose:-12
- sur:2
+ supper:5
+ supplier:-6
+ suppos:-6
+ suppose:-11
+ sur:1
  sure:-10
- surgra:-16
+ surgra:-17
  surprise:-3
- suspect:-4
+ survive:-1
+ suspect:-3
  swallow:5
- swap:-11
- swapp:-11
+ swap:-15
+ swapp:-8
  swear:-8
- sweaty:10
+ sweat:-3
+ sweaty:11
  sweep:-8
  sweet:-5
- swell:12
- swept:-5
- swig:2
+ swell:10
+ swept:-4
+ swig:4
  swimm:-9
- swirl:-14
- switch:-1
- swollen:15
- swore:-10
+ swirl:-15
+ switch:-4
+ swollen:11
+ swore:-7
+ syrup:-1
  t:-9
- ta:-11
- tab:-2
+ ta:-9
+ tab:-1
  tabl:-6
- table:1
- tablespoon:2
- tack:1
+ table:3
+ tablespoon:-1
+ tablet:-2
+ tack:-2
  taffy:6
  tag:-11
- tail:-1
- tak:-8
+ tags:-3
+ tail:-3
+ tak:-10
  take:2
- taken:7
- takes:-20
+ taken:5
+ takes:-21
  tale:-3
  talk:-1
- tall:-1
- tallow:-9
- tan:-7
- tank:-6
- tap:-3
- tape:-5
- taped:-3
- tapp:5
- tar:-2
+ tall:-2
+ tallow:-5
+ tan:-6
+ tank:-5
+ tape:-6
+ taped:-5
+ tapp:8
+ tar:-3
  tare:-12
- tared:-2
+ tared:-4
  target:-8
- tast:3
- taste:-1
- tattoo:-11
- taught:-9
- tbh:-2
- tbsp:-6
+ tast:2
+ tattoo:-10
+ taught:-7
+ tbh:-1
+ tbsp:-3
  td:-11
- tea:-1
- teach:-11
- teacher:-2
- team:-7
+ tea:3
+ teach:-14
+ teacher:-7
+ team:-8
  tear:2
- tears:-6
- teaspoon:2
- technical:-7
+ tears:-5
+ teaspoon:-4
+ technical:-8
  teenage:-4
- teeth:-7
- teh:8
+ teenager:-2
+ teeth:-5
+ teh:9
  tel:-4
- telephone:-1
- tell:-5
- tells:-4
- temp:-11
- temperatur:7
- temperature:-13
- temps:-3
- ten:-6
- tender:12
- tengo:6
+ telephone:-3
+ tell:-6
+ tells:-2
+ temp:-13
+ temperatur:5
+ temperature:-12
+ temps:-4
+ ten:-8
+ tender:10
+ tengo:3
  tenia:-2
  tenth:-7
  term:-4
- terrace:-1
+ terrace:-2
  terrazzo:-1
- terrible:-2
- terrier:-6
- test:-13
- tester:-6
- tests:-7
- tete:-6
- text:1
- textur:2
+ terrible:-5
+ terrier:-5
+ test:-12
+ tester:-7
+ tests:-5
+ tete:-5
+ text:-1
+ textur:1
  texture:-1
- than:-16
- thank:-18
- that:-2
- thats:9
- the:-4
+ th:-2
+ than:-17
+ thank:-19
+ that:-1
+ thats:8
+ the:-3
  their:3
- them:-5
+ them:-6
+ themselv:-1
  then:-7
- ther:15
- there:12
- thereabout:-1
+ ther:13
+ there:11
  therefore:-6
- therell:-7
- thermometer:-5
- these:-11
- they:7
+ therell:-4
+ thermometer:-1
+ these:-10
+ they:5
  theyd:-7
- theyll:-1
- theyre:-1
+ theyre:-3
  theyve:5
- thick:-5
- thicken:-11
- thickener:-4
- thicknes:-9
- thigh:15
- thin:-2
+ thick:-3
+ thicken:-14
+ thickener:-5
+ thicknes:-7
+ thigh:14
+ thin:-6
  thing:-14
- think:-2
+ think:-3
  thinn:-1
- third:-3
+ third:-2
  thirsty:-4
- thirteen:-7
- thirty:-16
+ thirteen:-6
+ thirty:-13
  this:1
  tho:5
- those:-19
- though:-7
- thought:6
- thread:-9
- three:-6
- threw:8
- throat:1
- throbb:-4
- through:5
+ those:-16
+ though:-6
+ thought:4
+ thousand:-1
+ thread:-8
+ threw:7
+ throat:2
+ throbb:-3
+ through:1
  throughout:-5
- throw:1
- thru:4
+ throw:-1
+ thru:8
  thumb:5
- thumbprint:-3
- thump:8
- thursday:-1
- thx:-13
+ thumbprint:-1
+ thump:11
+ thx:-12
  tick:4
- ticks:-5
+ ticks:-4
  tidi:-2
- tidy:-1
- tied:-6
- tiene:3
- tight:-3
- til:-10
- tiles:-9
+ tied:-8
+ tiene:1
+ tight:-4
+ til:-9
+ tiles:-10
  till:-4
- tilt:-7
- time:-1
+ tilt:-8
+ time:-2
  timer:-8
- times:-4
- tin:-13
+ times:-6
+ tin:-15
  ting:6
- tingl:6
- tingle:2
- tins:-6
- tiny:6
- tip:10
- tipp:-6
- tips:6
- tired:-7
+ tingl:8
+ tingle:4
+ tins:-8
+ tiny:4
+ tip:12
+ tipp:-5
+ tips:7
+ tired:-8
  tissue:9
- titanium:-2
- title:-3
- to:-6
- toast:-11
- tocar:-1
+ titanium:-3
+ title:-4
+ to:-5
+ toast:-10
  tochter:5
- today:-1
- toddler:1
- todo:-5
- toe:5
+ today:-3
+ toddler:2
+ todo:-6
+ toe:4
  toes:1
  toffee:5
- together:-15
- told:-10
- tom:-2
- tomato:-5
- tombee:9
- tomo:9
- tomorrow:-1
- tone:-1
- tongue:-1
- tonight:-2
- too:-10
+ together:-9
+ told:-11
+ tom:-1
+ tomato:-6
+ tombee:11
+ tomo:10
+ tomorrow:3
+ tone:-3
+ tonight:-1
+ too:-12
  took:4
- tools:-10
+ tools:-12
  toothpaste:7
- top:-12
- topp:-4
- tops:8
- torch:-6
+ top:-10
+ topp:-5
+ tops:6
+ torch:-5
  torn:-5
- total:-12
- touch:-5
- touche:13
- tournesol:-4
+ total:-16
+ touch:-3
+ touche:9
+ tournesol:-5
  tousse:4
  tout:-2
- toute:11
- towel:-7
- town:-2
- tr:-10
+ toute:9
+ towel:-5
+ town:-1
+ tr:-11
  trac:-7
  trace:-9
- track:-3
- tractor:-8
- trago:8
- train:6
- translat:-1
- translate:-3
- translucent:-2
- transparent:13
- tray:-2
- trays:-7
- treasurer:-4
+ track:-2
+ tractor:-7
+ trago:9
+ trail:-2
+ train:5
+ translat:-3
+ translate:-2
+ translucent:-3
+ transparent:15
+ travel:-1
+ traver:-1
+ tray:-6
+ trays:-5
+ treasurer:-5
  treat:6
- tree:-2
- trees:-3
- tres:11
- trial:-7
+ tree:-4
+ trees:-4
+ tres:10
+ trial:-6
  trick:4
- tried:9
- tries:-6
+ tried:7
+ tries:-7
  trimming:2
- tripl:-4
- tripp:15
- trois:7
- trop:-2
- tropfen:8
- trouble:5
- trouser:14
- true:-8
- trust:-13
- truth:-4
- try:-4
- tsp:-9
- tub:-5
+ tripl:-5
+ tripp:9
+ trois:11
+ trop:-3
+ tropfen:7
+ trouble:3
+ trouser:13
+ true:-11
+ trust:-15
+ truth:-9
+ try:-1
+ tsp:-13
+ tub:-4
  tube:-2
- tubes:-8
- tubs:-9
- tue:-5
- tuesday:2
+ tubes:-7
+ tubs:-11
+ tue:-4
+ tuesday:5
  tummy:11
- tun:13
+ tun:15
  tunnel:-1
  turmeric:-6
  turn:7
- turns:-8
- tut:6
- tutor:-6
- twelve:1
- twenty:-9
- twice:5
- twins:-2
- two:5
- ty:-11
+ turns:-10
+ tut:9
+ tutor:-4
+ twelve:-1
+ twenty:-6
+ twice:6
+ twins:-1
+ two:4
+ ty:-8
  typ:-2
- type:2
+ type:3
  typed:-8
  typical:-2
- typo:-7
+ typo:-8
  typos:-4
- u:-2
- uber:12
- uberfettung:-7
- ubers:10
+ u:-5
+ uber:13
+ uberfettung:-6
+ ubers:8
  uf:-11
- ugh:-7
- ugly:-9
- uh:3
- ul:-10
- ultramarine:-6
- um:7
- un:-1
- una:3
+ ugh:-6
+ ugly:-10
+ uh:4
+ ul:-11
+ ultramarine:-7
+ um:8
+ un:-2
+ una:2
  unchang:7
- uncle:-11
- uncur:10
- und:-8
+ uncle:-10
+ uncur:11
+ und:-7
  under:3
- underneath:10
- underside:9
+ underneath:11
+ underside:7
  understand:-7
- undilut:11
- undissolv:-4
- une:9
- unicorn:-9
+ undilut:12
+ undissolv:-2
+ une:8
+ unicorn:-8
  unit:-1
- units:-7
- unmold:3
+ units:-8
+ unmold:4
  unmould:-1
- unrefin:-3
- unsaponifi:-1
- unscent:-7
- unterarm:15
- until:2
+ unopen:-1
+ unrefin:-1
+ unsaponifi:-2
+ unscent:-8
+ unterarm:11
+ until:1
  up:-1
- update:-1
- upside:-4
+ update:1
+ upside:-5
  urgent:5
  us:-7
- usable:-11
- usado:-6
- use:-19
- used:-7
- useful:-10
- uses:-12
- using:-8
- usual:-6
- utility:-1
- v1:-6
+ usable:-12
+ usado:-5
+ use:-23
+ used:-8
+ useful:-6
+ useles:-1
+ uses:-15
+ using:-7
+ usual:-4
+ utility:1
+ v1:-7
  v2:-10
  v3:-8
- v4:-5
+ v4:-3
  v:-2
- value:-6
- van:-6
- vanilla:-10
- vapeur:4
+ value:-8
+ van:-7
+ vanilla:-9
+ vapeur:5
  vapor:-2
  varnish:-7
- vaseline:-7
- vaso:6
+ vaseline:-10
+ vaso:9
  veces:-6
- vegetable:-10
- vent:-15
- veo:9
- verbrannt:5
- verdict:-7
+ vegan:-1
+ vegetable:-8
+ vent:-11
+ veo:10
+ verbena:-1
+ verbrannt:7
+ verdict:-9
  verify:-9
- verschluckt:14
- verse:2
- version:-9
+ verschluckt:13
+ verse:3
+ version:-13
  very:2
- vet:1
- veteran:-6
- video:-9
- viel:-4
+ vet:-1
+ veteran:-8
+ video:-10
+ viel:-5
  village:-9
- vinegar:9
- virgin:-5
+ vinegar:10
+ virgin:-4
  visage:9
  visit:-3
  visitor:-4
  vite:-7
- voice:8
- volcano:1
- voll:3
- volume:-8
- volunteer:-11
- vom:10
- vomit:9
- von:2
- vous:-9
+ voice:9
+ volcano:5
+ voll:1
+ volume:-7
+ volunteer:-12
+ vom:9
+ vomit:8
+ von:3
+ vous:-12
  w:7
- waist:-9
- wait:-8
- wake:4
- wakes:2
- walk:5
- wall:-10
- wallet:-1
- walnut:-13
- wander:-1
+ waist:-8
+ wait:-7
+ wake:5
+ wakes:4
+ walk:10
+ wall:-11
+ walnut:-14
  wann:-9
- want:-15
- wants:-8
- wardrobe:-3
- warm:-1
- warn:-1
- was:2
- wash:-3
- wasnt:-5
- wasp:-4
+ want:-11
+ wants:-12
+ war:2
+ wardrobe:-4
+ warm:1
+ warmer:1
+ warn:-2
+ was:4
+ wash:-2
+ wasnt:-4
+ wasp:-5
  wasps:-1
- wasser:-7
- waste:-6
- watch:-5
- water:6
- watery:-2
- watr:-3
- watter:-10
- wax:-5
- waxed:-5
- waxy:-3
- way:2
- weaker:-6
- wear:-5
- wears:-11
- weather:-9
- web:-1
- website:-2
+ wasser:-9
+ waste:-8
+ watch:-3
+ water:5
+ watery:2
+ watr:-5
+ watter:-12
+ wax:-3
+ waxed:-6
+ waxy:-1
+ ways:-1
+ weaker:-7
+ wear:-8
+ wears:-10
+ weather:-11
+ website:-1
  wed:-4
- wedd:7
- wednesday:-1
- week:-12
- weekend:-11
- weeks:-23
- weeps:8
- weh:6
- weigh:-17
- weight:-8
- weird:12
- weiss:12
+ wedd:4
+ wee:7
+ week:-9
+ weekend:-13
+ weeks:-22
+ weep:1
+ weeps:10
+ weg:1
+ weh:9
+ weigh:-18
+ weight:-11
+ weird:11
+ weiss:14
  welcome:-8
- weld:-1
- well:-11
- welli:-4
- wenn:-13
+ weld:-3
+ well:-10
+ welli:-5
+ wenn:-14
+ were:3
  wet:5
- weve:-12
+ weve:-15
+ what:1
  whatever:-4
- whats:-13
- whatsoever:-5
+ whats:-12
+ whatsoever:-4
  wheel:-7
- wheez:9
- wheeze:7
- when:1
- whenever:4
+ wheez:13
+ wheeze:8
+ when:3
+ whenever:2
  where:8
- whether:-9
- which:-21
- whichever:-7
+ whether:-11
+ which:-18
+ whichever:-8
  while:-5
- whipp:1
+ whip:-1
+ whipp:-2
  whisk:1
  white:10
- whiteboard:-2
- whiter:-5
+ whiteboard:-1
+ whiter:-3
  whitish:-1
- who:-4
- whod:-1
- whoever:-5
- whole:1
- wholesaler:-4
- whom:-5
+ who:-3
+ whoever:-6
+ whole:-1
+ wholesaler:-3
+ whom:-4
  whose:-7
- why:-2
- wide:-4
- width:-4
- wie:-7
- wife:3
+ why:-4
+ wide:-6
+ width:-3
+ wie:-8
+ wife:2
+ wiki:-1
  will:-14
- wind:-2
- window:6
+ wind:2
+ window:1
  windowsill:3
- windy:-5
- wine:8
+ windy:-6
+ wine:6
  wing:-5
  wins:-14
- winter:-16
- wip:3
- wipe:3
+ winter:-15
+ wip:5
+ wipe:1
  wiped:9
  wird:-10
  wire:-9
- wise:-13
- wish:-8
- with:-4
+ wise:-14
+ wish:-6
+ with:-3
  within:-11
  without:-4
- wk:-7
- wks:-6
- wobb:7
- wobbl:5
- woke:9
- wollte:-5
- woman:6
- women:-2
- won:-1
+ wk:-6
+ wks:-4
+ wobb:9
+ wobbl:4
+ woke:7
+ wollte:-6
+ woman:3
+ women:-5
  wonder:-8
- wonky:-3
- wont:14
- wood:-5
+ wonky:-4
+ wont:13
+ wood:-7
  wooden:-9
- wool:-3
- word:-7
- words:-9
- wore:-4
- work:-8
- works:-11
- worksheet:-2
- workshop:-3
- worktop:-5
- worri:-2
- worry:-6
- worse:10
- worst:-5
- worth:-3
- would:-20
- wouldnt:-9
- wow:-1
- wrap:-6
- wrapp:1
+ wool:-5
+ word:-4
+ words:-8
+ wore:-6
+ work:-6
+ works:-9
+ worksheet:-1
+ workshop:-2
+ worktop:-2
+ worry:-10
+ worse:9
+ worst:-7
+ worth:-7
+ would:-21
+ wouldnt:-8
+ wow:-2
+ wrap:-7
+ wrapp:-2
  wrapper:-2
- wreck:-4
+ wreck:-3
  wrink:2
  wrinkl:-1
- wrist:14
- writ:-10
- write:-14
- written:-10
- wrong:-12
+ wrist:12
+ writ:-13
+ write:-15
+ written:-7
+ wrong:-11
  wrote:-18
- x2:-4
- x:-11
- y:8
- ya:-8
+ x2:-2
+ x:-15
+ y:7
+ ya:-7
  yall:-4
- yard:-9
- year:-10
- years:-11
- yellow:8
- yellowish:4
- yes:-1
- yesterday:9
- yet:-13
- yeux:-9
- yield:-9
+ yard:-8
+ ye:-4
+ year:-7
+ years:-9
+ yellow:7
+ yellowish:7
+ yesterday:10
+ yet:-12
+ yeux:-7
+ yield:-6
  ylang:-1
- yo:1
- yoghurt:-8
- yogurt:-7
- you:-7
- youd:-11
- youll:-4
- young:-11
- youngest:3
+ yo:2
+ yoghurt:-7
+ yogurt:-6
+ yolk:-2
+ you:-3
+ youd:-9
+ youll:-5
+ young:-6
+ youngest:4
  your:-2
  youre:-6
- yours:-8
+ yours:-9
  yourself:-4
  youve:1
- yr:3
+ yr:6
  yrs:-7
- zap:-6
- zapp:-6
+ zap:-8
+ zapp:-5
  zappy:-7
- zaps:-15
- zero:-7
- zu:-10
- zum:-7
+ zaps:-17
+ zero:-9
+ zu:-11
+ zum:-5
  zwei:-3
  £0:-7
  £1:-5
  £2:-5
  £3:-5
- £4:-7
- £6:-1
- £9:-5
- °c:-13
+ £4:-8
+ £9:-4
+ °c:-16
  °f:-7
- ·:-3
- ¿la:-7
- ¿que:-9
+ ·:-4
+ ¿la:-11
+ ¿que:-8
  ¿se:-5
  –:-12
- —:-15
+ —:-14
  •:-13
- €:-6
+ €:-7
  →:-10
  ☐:-7
---:5
+--:7
 -:-1
--A:3
--B:10
--C:-2
--D:5
--E:4
--F:-10
--G:-12
+-A:2
+-B:14
+-C:-3
+-D:4
+-E:6
+-F:-7
+-G:-10
 -H:9
--I:7
--J:11
--K:5
--L:8
--M:-1
+-I:5
+-J:10
+-K:6
+-L:9
+-M:2
+-N:-1
 -O:8
--P:-1
--Q:-4
--R:8
--S:-5
--T:11
--V:-1
--W:5
--Y:-4
--b:1
--d:7
+-Q:-3
+-R:9
+-S:-2
+-T:12
+-V:-2
+-W:4
+-Y:-1
+-b:2
+-d:6
 -f:-3
--g:4
--h:8
--i:-1
--j:-2
--k:-5
--l:-5
--m:1
--n:11
--o:3
--q:2
+-g:3
+-h:11
+-j:-5
+-k:-4
+-l:-2
+-m:3
+-n:16
+-o:4
+-q:4
 -r:-1
--s:-1
--u:1
--y:-13
+-s:-6
+-t:2
+-v:-1
+-w:-2
+-y:-12
 -z:-2
-A-:-3
-A:6
+A-:-5
+A:7
 AA:2
 AC:7
-AD:-3
-AE:11
-AF:3
+AD:1
+AE:10
+AF:5
 AG:-7
 AH:-5
-AI:5
-AK:6
+AI:6
+AK:9
 AL:-2
 AM:-7
-AN:2
-AO:2
+AN:-2
+AO:3
 AP:7
-AQ:5
-AR:14
-AS:-1
-AT:1
+AQ:4
+AR:15
+AS:2
+AV:1
 AW:2
-AY:15
-Ab:2
-Af:-1
-Ag:8
+AY:9
+Ab:3
+Ag:7
 Ah:-13
 Ai:3
-Aj:-21
-Ak:-1
+Aj:-20
+Ak:-4
 Al:6
-Am:7
+Am:6
 An:7
 Ao:8
 Ap:-1
-Aq:9
+Aq:11
 Ar:5
-As:-2
-Au:10
-Av:2
+At:1
+Au:13
+Av:4
 Aw:10
-Ay:1
+Ay:3
 Az:3
-B-:1
+B-:-2
 B:16
-BA:16
-BB:10
-BK:8
-BO:11
-BV:9
+BA:17
+BB:8
+BK:5
+BO:10
+BV:11
 Bf:-11
-Bi:7
-Bj:10
+Bi:6
+Bj:8
 Bo:-5
-Bp:-2
-Bw:1
-Bz:5
+Bp:-1
+Bz:7
+C-:-3
 C:5
-CA:4
-CB:-3
+CA:5
+CB:-5
 CC:-1
-CD:15
-CE:-8
-CF:-9
-CG:3
+CD:14
+CE:-10
+CF:-11
+CG:4
 CH:-1
 CI:-6
 CK:5
-CL:11
-CM:-14
-CN:3
-CO:-6
-CP:-5
-CQ:8
-CR:11
+CL:10
+CM:-10
+CN:4
+CO:-7
+CP:-4
+CQ:6
+CR:12
 CS:5
-CV:-6
-CW:-8
-CY:8
-Cb:10
-Cd:9
-Cf:-6
+CV:-5
+CW:-10
+CY:7
+Cb:9
+Cd:8
+Cf:-9
 Cg:-3
-Ch:16
+Ch:13
 Ci:2
-Cj:-5
-Ck:6
+Cj:-3
+Ck:11
 Cl:-3
-Cm:3
-Cn:-2
+Cm:2
+Cn:-5
 Co:-1
-Cp:7
-Cq:-14
-Cr:3
+Cp:9
+Cq:-13
+Cr:1
 Cs:-2
-Ct:3
-Cv:-6
-Cw:-7
+Ct:4
+Cv:-9
+Cw:-9
 Cy:-2
-Cz:-7
+Cz:-6
 D-:-4
-D:12
-DA:19
-DD:8
-DO:-9
-DQ:10
-DS:4
-Db:13
-Di:11
-Dk:14
+D:13
+DA:18
+DD:7
+DO:-8
+DQ:9
+DS:1
+Db:12
+Di:8
+Dk:12
 Do:-3
-Dp:14
-Dq:9
+Dp:13
+Dq:7
 Dt:10
-Dw:-1
+Dw:-2
 Dz:-2
 E-:-5
 E:15
-EA:3
-EC:5
-EE:-8
-EF:-8
-EH:14
+EA:4
+EC:7
+EE:-11
+EF:-7
+EH:16
 EN:1
-EP:-14
-EQ:4
-ER:11
-ES:2
+EO:2
+EP:-11
+EQ:3
+ER:15
+ES:3
 ET:10
-EV:13
+EV:12
 EW:9
-Ef:-13
+Ef:-14
 Eh:12
-Ei:8
-El:10
-Eo:-14
-Ep:3
-Eq:4
-Er:-1
-Et:-11
-Ev:2
-Ew:-11
-Ez:4
-F-:-4
-F:-1
+Ei:10
+El:15
+Eo:-12
+Ep:4
+Eq:2
+Er:-2
+Et:-12
+Ew:-15
+Ez:2
+F-:-8
+F:-5
 FA:1
-FC:-11
-FD:5
+FC:-9
+FD:3
 FE:-2
 FL:-6
-FM:-10
-FN:-14
-FO:-17
-FP:-8
+FM:-8
+FN:-17
+FO:-16
+FP:-6
 FS:-6
 FW:-14
-Fb:9
-Ff:2
-Fi:-12
-Fj:-7
-Fk:-8
-Fo:-3
-Fp:-9
-Fq:-6
-Fr:-4
-Fs:-10
+Fb:7
+Ff:-3
+Fi:-11
+Fj:-4
+Fk:-12
+Fo:-4
+Fp:-7
+Fq:-9
+Fr:-2
+Fs:-13
 Ft:-6
-Fv:-6
+Fv:-8
 Fw:7
-Fy:5
-G-:6
+Fy:7
+G-:8
 G:-4
-GA:4
+GA:3
 GC:2
 GF:-4
-GG:7
-GK:7
-GL:9
-GM:-8
-GN:5
-GO:6
-GP:5
-GQ:-1
-GR:6
-GS:-5
-GV:6
-GW:8
-GY:-4
-Gb:2
-Gi:-4
-Gj:7
-Gl:-4
-Go:2
-Gp:6
-Gq:-5
-Gr:-6
-Gt:-2
+GG:8
+GK:6
+GL:8
+GM:-5
+GN:2
+GO:7
+GP:8
+GQ:2
+GR:10
+GS:-7
+GV:4
+GW:7
+GY:-3
+Gb:-6
+Gf:1
+Gi:-6
+Gj:6
+Gl:-3
+Gp:4
+Gq:-6
+Gr:-5
+Gt:-1
 Gv:7
-Gw:2
-Gz:3
-H-:8
-H:13
+Gw:3
+Gz:6
+H-:4
+H:12
 HA:9
-HE:-1
-HH:11
-HI:9
+HE:-2
+HH:12
+HI:8
+HM:-3
 HN:-4
-HO:1
-HP:2
-HQ:-1
-HS:7
-HT:11
+HO:2
+HP:1
+HQ:1
+HS:6
+HT:12
 HV:15
-HW:12
+HW:10
 HY:9
-Hb:4
-Hf:-1
-Hh:8
-Hi:-19
-Hj:-2
-Hn:6
-Ho:-6
-Hp:-3
-Hq:10
-Hr:4
-Ht:-8
-Hw:-16
-Hz:10
-I:-8
-IA:-14
-IC:-2
-IE:-6
-IM:-1
+Hb:6
+Hh:12
+Hi:-17
+Hj:3
+Hn:4
+Ho:-5
+Hp:-4
+Hq:11
+Hr:8
+Ht:-9
+Hw:-12
+Hz:7
+I-:-1
+I:-10
+IA:-10
+IC:-3
+IE:-5
+IG:-1
 IN:-1
-IO:-1
+IO:-3
 IP:-8
-IQ:-3
+IQ:2
 IS:-4
-IW:-5
+IW:-6
 Ib:-4
 If:-2
-Ii:-10
-Ij:-1
+Ii:-7
 Io:-4
-Ip:6
-It:-9
-Iw:-8
-Iz:-7
+Ip:4
+It:-8
+Iw:-5
+Iz:-6
 J-:7
-J:11
-JO:-6
-JP:5
-JS:-10
-Jo:-1
+J:10
+JO:-8
+JP:4
+JS:-7
 Jt:13
-Jz:5
+Jz:8
 K-:7
 K:13
-KA:16
-KE:8
-KH:3
+KA:13
+KE:7
+KH:2
 KK:8
-KN:9
-KO:-4
-KP:11
-KQ:11
-KS:-3
-KT:5
-KV:11
-KW:-1
-Kb:12
+KN:7
+KO:-3
+KP:12
+KQ:8
+KS:-6
+KT:9
+KV:9
+KW:-3
+Kb:9
 Kf:-8
 Kh:4
 Ki:-5
 Ko:-2
-Kp:11
-Kr:8
-Kt:3
-Kw:-8
-Kz:2
-L-:-14
-L:15
-LA:7
-LC:-5
+Kp:14
+Kr:6
+Kt:4
+Kw:-10
+Kz:-2
+L-:-17
+L:13
+LA:8
+LC:-6
 LG:-2
-LO:-3
-LP:-4
-LQ:1
-LS:12
+LN:-3
+LO:-4
+LP:-5
+LS:15
 LW:-2
-LY:-8
+LY:-7
 Lb:8
 Lf:5
-Lh:7
-Li:-4
-Lk:10
-Lo:-4
-Lp:9
-Lq:6
-Lr:8
-Lt:3
-Lw:-5
-M-:-16
+Lh:6
+Li:-5
+Lk:14
+Lo:-5
+Lp:10
+Lq:4
+Lr:9
+Lt:4
+Lw:-3
+Lz:4
+M-:-8
 M:-3
-MA:-19
-MC:-10
-MD:10
-ME:-10
-MF:-10
+MA:-18
+MC:-8
+MD:8
+ME:-8
+MF:-9
 MG:-7
-MH:-3
+MH:-2
 MK:-5
-MM:-5
+MM:-6
 MN:5
-MO:-5
+MO:-3
 MP:-3
-MQ:-3
-MS:-2
-MV:-7
+MQ:-4
+MR:-1
+MS:-1
+MV:-8
 MW:1
 Mb:4
-Md:-2
-Mf:-10
+Md:-3
+Mf:-12
 Mg:-4
-Mh:-11
-Mi:-5
+Mh:-9
+Mi:-6
 Mj:5
-Mk:-3
-Ml:-6
-Mo:-7
+Mk:-6
+Ml:-5
+Mo:-4
 Mp:-9
-Mq:-3
-Mr:-10
-Mt:-4
+Mq:-1
+Mr:-12
+Mt:-1
 Mu:-20
-Mv:3
-My:-4
-Mz:-3
-N-:4
-N:-4
+Mw:-4
+My:-8
+Mz:-4
+N-:1
+N:-5
 NA:-9
 NC:-7
 ND:7
-NE:-9
+NE:-10
 NF:-3
-NG:-5
-NH:-8
-NI:6
+NG:-6
+NH:-7
+NI:8
 NK:-9
-NL:-4
-NM:-5
-NN:-10
+NL:-5
+NM:-7
+NN:-11
 NO:-4
-NQ:-1
+NP:-4
+NQ:1
 NR:-13
-NS:-10
-NT:8
-NV:-13
-NW:-18
+NS:-11
+NT:5
+NV:-16
+NW:-19
 NY:-2
 Nb:-11
-Nd:7
-Nf:7
-Ng:10
+Nd:10
+Nf:9
+Ng:7
 Nh:-6
-Ni:-18
-Nj:6
-Nk:2
-Nl:4
-Nm:-9
-Nn:10
-No:-11
-Np:-2
+Ni:-14
+Nj:4
+Nk:4
+Nl:5
+Nm:-11
+Nn:14
+No:-9
+Np:-3
 Nq:-3
-Nr:-20
-Ns:-13
-Nt:-7
-Nu:-7
-Nv:6
-Nw:-6
-Ny:-12
-Nz:4
-O:2
+Nr:-16
+Ns:-12
+Nt:-6
+Nu:-9
+Nv:8
+Nw:-4
+Ny:-11
+Nz:3
+O-:1
+O:3
 OA:-7
-OB:7
-OC:-2
-OD:13
+OB:6
+OD:12
 OE:11
-OF:-4
-OG:-10
-OH:4
-OI:-10
-OJ:7
-OL:10
-OM:3
-OO:1
-OP:9
+OF:-6
+OG:-9
+OH:3
+OI:-9
+OJ:8
+OK:-1
+OL:8
+OM:5
+OO:2
+OP:8
 OQ:-5
-OR:1
 OS:-5
-OT:21
+OT:18
 OV:-2
-OW:4
+OW:1
 OY:8
-Ob:8
-Od:10
+Ob:9
+Od:8
 Of:2
-Og:2
-Oh:1
-Oi:-5
-Oj:-4
-Ok:5
+Og:1
+Oh:2
+Oi:-4
+Oj:-2
+Ok:6
 Ol:7
-Om:-7
-On:-2
-Oo:-1
-Op:-11
-Oq:15
+Om:-5
+On:3
+Op:-9
+Oq:11
 Or:3
-Ot:4
-Ou:11
-Ov:-2
-Ow:-2
+Ot:5
+Ou:10
+Ov:-3
+Ow:-3
 Oz:1
-P-:8
-P:9
+P-:9
+P:10
 PA:2
 PC:-3
 PE:-10
-PF:5
-PG:9
-PH:11
-PI:-1
-PJ:13
-PL:1
-PM:3
+PF:4
+PG:5
+PH:12
+PI:-3
+PJ:11
+PK:-2
+PL:3
+PM:5
 PN:-4
-PO:8
-PP:6
-PR:12
-PT:9
-PV:14
+PO:7
+PP:5
+PQ:1
+PR:8
+PS:3
+PT:10
+PV:9
 PW:5
-Pb:-1
-Pf:-8
-Ph:14
-Pi:11
+PY:1
+Pb:-2
+Pf:-7
+Ph:13
+Pi:9
 Pj:1
-Pk:-1
+Pk:-3
 Pl:7
 Pm:-1
-Pn:7
-Po:4
-Pp:-4
-Pq:4
-Pr:8
-Pt:4
+Pn:10
+Po:3
+Pp:-5
+Pq:7
+Pr:6
+Pt:3
 Pu:12
-Pv:1
+Pv:-3
 Pw:-9
-Py:-8
-Pz:2
-Q-:8
-Q:4
-QA:-6
-QC:-4
-QD:1
-QE:4
-QF:6
-QG:1
-QH:-4
-QI:-3
-QK:-7
-QL:5
-QM:-15
-QN:-1
-QO:3
+Py:-7
+Pz:3
+Q-:9
+Q:2
+QA:-4
+QC:-3
+QD:-1
+QE:5
+QF:8
+QG:-2
+QH:-3
+QI:-4
+QK:-4
+QL:6
+QM:-11
+QN:-4
+QO:1
 QP:-14
-QQ:-11
+QQ:-10
 QR:-2
-QS:-11
-QT:8
-QV:-13
-QW:-4
-QY:-2
-Qb:-5
-Qd:11
-Qf:-11
-Qg:6
-Qh:-3
-Qj:5
-Qk:-5
+QS:-10
+QT:7
+QV:-14
+QW:-8
+QY:-5
+Qb:-2
+Qd:13
+Qf:-12
+Qg:4
+Qh:-2
+Qi:-1
+Qj:3
+Qk:-3
 Ql:7
-Qm:6
-Qo:-6
-Qp:2
-Qq:-19
-Qr:4
-Qs:-9
+Qm:10
+Qo:-5
+Qp:1
+Qq:-18
+Qr:5
+Qs:-13
 Qt:-5
-Qv:13
-Qw:5
-Qy:4
-Qz:-5
-R-:7
-R:14
-RA:-4
-RC:10
-RE:4
-RG:-2
-RH:11
-RL:5
-RN:5
+Qu:2
+Qv:12
+Qw:4
+Qy:6
+Qz:-7
+R-:4
+R:15
+RA:-3
+RC:9
+RE:5
+RG:-3
+RH:8
+RL:6
+RN:6
 RO:2
 RP:7
-RQ:9
-RS:19
-RV:8
-RW:13
+RQ:8
+RS:15
+RV:10
+RW:11
 RY:5
 Rb:4
 Rh:10
-Ri:-6
-Rk:8
-Rm:-4
+Ri:-7
+Rk:7
+Rm:-3
 Ro:1
-Rp:-2
-Rr:9
-Rt:6
-Rw:-9
-Rz:7
+Rp:-4
+Rr:7
+Rt:5
+Rw:-10
+Rz:6
 S-:4
 S:-4
 SA:3
-SC:-2
+SC:1
 SD:1
 SE:1
-SF:-4
-SG:-4
+SF:-3
+SG:2
 SH:-11
-SK:1
-SL:8
+SK:-1
+SL:9
 SM:1
+SN:1
 SO:-3
-SP:-3
-SQ:-5
-SR:16
+SP:-2
+SQ:-6
+SR:13
 SS:12
-SW:-6
+SW:-5
 Sb:8
-Sf:-7
+Sf:-10
 Sh:-15
-Si:1
-Sj:-5
+Si:-1
+Sj:-7
 Sk:8
-Sl:-8
-Sm:12
-So:5
-Sp:7
-Sr:8
-St:1
-Su:-3
-Sw:-6
-Sy:-6
+Sl:-6
+Sm:10
+So:4
+Sp:6
+Sr:6
+St:2
+Su:-5
+Sw:-7
+Sy:-5
 Sz:-2
-T-:-6
-T:8
-TA:6
-TH:12
-TK:-4
-TO:10
-Th:12
+T-:-5
+T:10
+TA:7
+TH:14
+TK:-3
+TO:11
+Th:9
 Ti:6
 To:2
-Tp:15
+Tp:14
 Tq:10
-Tt:4
-Tz:-2
+Tt:5
 V-:3
-VA:6
-VB:11
+VA:7
+VB:12
 VC:8
-VE:13
-VK:10
+VE:10
+VG:-3
+VK:11
 VN:-8
-VO:4
-VP:13
-VS:-4
+VO:3
+VP:16
+VS:-3
 VT:3
-VW:11
-Vf:-9
-Vi:1
-Vo:-9
+VW:8
+Vf:-11
+Vi:2
+Vo:-11
 Vp:-2
-Vq:10
-Vr:10
-Vw:-2
-Vz:5
-W-:4
-W:2
+Vq:9
+Vr:9
+Vt:5
+Vw:-3
+Vz:7
+W-:2
+W:3
 WA:2
-WC:4
-WE:6
-WF:-13
-WG:-2
-WH:3
-WI:-2
+WC:5
+WE:5
+WF:-9
+WG:-4
+WH:2
+WI:-1
 WK:2
-WL:1
-WM:-9
+WL:-2
+WM:-6
 WN:1
 WO:4
-WP:-2
+WP:-4
 WQ:-2
 WR:12
-WS:5
-WT:7
-WV:-1
-WW:-10
-WY:5
-Wb:-5
-Wf:-6
-Wg:-1
-Wi:-3
-Wj:-1
-Wk:4
+WS:6
+WT:9
+WV:-3
+WW:-11
+WY:11
+Wb:-7
+Wf:-7
+Wh:2
+Wi:-1
+Wj:-3
+Wk:2
 Wl:7
-Wm:7
-Wo:6
+Wm:5
+Wo:7
 Wp:-6
-Wq:-5
-Wr:1
-Wt:-1
-Wv:10
-Ww:1
+Wq:-6
+Wr:-1
+Wt:1
+Wv:7
+Ww:2
 Wy:-1
-Wz:2
-X:12
-XA:12
+Wz:3
+X:13
+XA:13
 Y-:-2
-Y:11
+Y:12
 YA:8
-YC:-8
-YN:8
-YP:-4
-YQ:5
+YC:-9
+YN:10
+YP:-5
+YQ:6
 YS:-8
 YW:11
 YY:-4
 Yf:-9
-Yh:9
-Yi:1
+Yh:8
+Yi:2
 Yl:-5
-Yo:2
+Yo:3
 Yp:6
-Yr:10
-Yt:-6
-Yw:-2
+Yr:11
+Yt:-5
+Yw:-3
 Yz:6
-any:-8
-b-:9
+any:-9
+b-:7
 b:9
 bA:12
 bC:-3
-bE:12
-bG:6
-bH:3
-bK:10
+bE:11
+bG:7
+bH:4
+bK:9
 bN:8
-bO:-2
+bO:-5
 bP:-6
-bQ:-4
-bR:-1
-bS:13
-bW:5
-bb:-6
-bf:-8
-bh:-2
+bQ:-1
+bR:-3
+bS:12
+bW:3
+bb:-5
+bf:-7
+bh:-1
 bi:10
-bj:-9
+bj:-10
+bk:-1
 bl:5
-bm:4
-bo:-1
-bp:13
-bq:6
+bm:6
+bp:7
+bq:4
 br:9
-bt:3
 bw:-2
-bz:7
-d-:-4
-d:9
-dA:12
-dO:-4
+bz:8
+d-:-2
+d:8
+dA:13
+dO:-3
 dQ:-5
-di:6
+di:4
 dt:3
-dw:-9
-dz:8
-f-:1
-f:-5
-fC:-15
-fE:-14
+dw:-6
+dz:7
+f-:3
+f:-6
+fA:2
+fC:-13
+fE:-15
 fF:-7
-fG:-6
-fH:-10
-fI:6
-fK:-5
+fG:-7
+fH:-8
+fI:8
+fK:-3
 fM:-10
-fN:-13
+fN:-12
 fO:-4
 fP:-5
-fQ:-7
-fR:3
-fS:-8
-fV:-11
-fW:-8
-fY:-7
+fQ:-3
+fR:6
+fS:-10
+fV:-9
+fW:-4
+fY:-8
 fb:-2
-ff:-15
-fg:-13
-fh:10
-fi:-1
+ff:-18
+fg:-8
+fh:8
+fi:1
 figures:-8
-fj:-2
-fl:-3
-fo:3
+fj:-5
+fl:-4
+fo:4
 fp:-12
-fq:-13
-fr:-6
-fs:-10
+fq:-16
+fr:-5
+fs:-8
 ft:-5
-fu:5
-fv:-1
-fw:-2
-fy:-7
-fz:-6
-g-:3
+fu:6
+fw:-3
+fy:-6
+fz:-4
+g-:4
 g:-1
-gC:-3
-gE:-2
-gN:-7
+gA:-4
+gC:-4
+gE:-1
+gN:-6
 gO:-6
-gP:-7
-gW:10
-gY:-1
-gf:2
-gg:-10
-gl:-7
-gt:2
-gy:-14
-gz:-9
+gP:-8
+gW:7
+gY:-2
+gf:1
+gg:-11
+gl:-6
+go:2
+gt:4
+gy:-11
+gz:-10
 h-:8
-h:17
-hA:7
-hC:-2
-hE:-15
-hF:-9
-hG:-8
-hJ:6
+h:15
+hA:8
+hC:-5
+hE:-12
+hF:-8
+hG:-5
+hJ:8
 hK:-4
-hM:5
-hN:5
-hO:-1
-hP:-2
-hQ:11
-hR:4
-hS:-5
-hT:-9
-hW:8
-hb:9
-hf:-5
-hh:8
-hi:-5
-hj:-5
-hm:-2
-hn:2
+hM:8
+hN:6
+hP:-4
+hQ:9
+hR:6
+hS:-4
+hT:-8
+hW:11
+hb:10
+hf:-3
+hh:7
+hi:-3
+hj:-4
+hm:1
+hn:3
 ho:-6
 hp:-8
-hq:5
-hr:-4
-ht:4
+hq:6
 hu:4
-hw:-9
-hz:-8
-i-:-4
+hw:-10
+hz:-1
+i-:-3
 i:2
 iA:7
-iB:13
+iB:9
 iC:5
-iD:-3
+iD:-1
 iE:10
-iG:-4
-iH:-2
-iI:-4
-iJ:9
-iK:-1
-iL:-7
-iM:-3
-iN:-4
-iO:6
-iP:8
-iQ:-3
-iR:9
-iS:-7
-iT:8
+iF:-3
+iG:-3
+iH:-9
+iI:-5
+iJ:12
+iK:-2
+iL:-3
+iM:-4
+iN:-5
+iO:5
+iP:9
+iQ:1
+iR:16
+iS:-6
+iT:9
 iV:-2
-iW:5
-iY:6
-ib:8
-if:4
+iW:7
+iY:7
+ib:7
+if:5
 ig:-9
 ih:1
-ii:-7
-ij:-5
-ik:-4
-il:-9
+ii:-5
+ij:-4
+ik:-5
+il:-11
 im:3
 io:-1
-ip:-5
-iq:9
+ip:-7
+iq:7
 ir:-1
-is:-4
-iu:-5
-iv:-3
-iw:3
-iy:3
-iz:-1
+is:-3
+it:-1
+iu:-6
+iv:-6
+iw:2
+iy:4
+iz:-2
 j-:-2
-j:-4
-jA:7
-jC:-10
+j:-6
+jA:5
+jC:-11
 jD:8
-jE:-12
+jE:-13
 jF:4
-jG:-3
+jG:-2
 jH:4
-jK:-5
-jM:-9
-jN:-5
-jO:1
-jP:-7
-jQ:-7
-jV:9
-jW:-2
-jb:6
+jK:-4
+jM:-10
+jN:-9
+jO:2
+jP:-11
+jQ:-6
+jS:1
+jV:3
+jW:-1
+jb:3
 jf:-6
 jh:-2
-ji:3
-jj:-3
-jm:8
-jo:3
-jp:2
-jq:-2
+ji:6
+jj:-4
+jm:9
+jo:1
+jp:1
+jq:-4
 jr:14
-js:3
-jt:1
-jw:-8
-k:7
-kA:9
+js:2
+jt:5
+jw:-10
+jz:2
+k-:-2
+k:6
+kA:10
 kD:10
+kM:2
 kN:6
-kO:-5
+kO:-8
+kP:-5
 kQ:8
-kS:2
-kW:-5
+kS:1
+kW:-7
 kf:10
-ki:4
-ko:-12
-kp:-3
-kr:10
+ki:5
+ko:-11
+kp:-2
+kr:11
 kt:2
 kw:10
-kz:8
-l-:9
-l:-1
-lA:-12
-lN:-4
-lO:14
-lP:3
-lQ:5
+kz:6
+l-:8
+lA:-10
+lN:-1
+lO:10
+lP:6
+lQ:6
 lS:-8
 lY:-7
-lf:-11
-lg:6
-lh:6
-li:-3
-lo:-11
-long:-11
+lf:-10
+lg:5
+lh:8
+li:-2
+lo:-12
+long:-12
 longer:-17
-lt:4
-lz:-7
+lt:5
+lz:-4
+m-:-3
 m:7
-mA:1
-mE:12
-mG:-11
-mO:-1
+mA:-2
+mE:9
+mG:-9
+mO:1
 mP:7
 mS:12
-mW:-3
-mY:2
+mW:-4
+mY:3
 mf:6
-mi:2
+mi:3
 mj:-2
-ml:6
-mm:-7
-mo:3
-mp:3
-mq:6
-mr:3
-mw:5
-mz:-2
-n-:10
-n:8
-nK:7
-nP:5
-nn:14
+ml:8
+mm:-6
+mp:4
+mq:4
+mr:2
+mt:-1
+mw:8
+mz:1
+n-:12
+n:9
+nK:8
+nO:3
+nP:8
+nn:15
 no:-4
-nt:-4
+nt:-5
 nw:3
 o-:3
 o:2
-oB:10
+oA:1
+oB:9
 oC:-4
 oD:12
-oE:14
-oF:-4
-oG:6
-oH:3
+oE:10
+oF:-6
+oG:4
+oH:1
 oI:-1
-oJ:1
-oK:15
-oL:6
-oM:5
-oN:5
-oO:7
-oP:16
-oQ:-5
-oR:10
-oS:5
+oK:11
+oL:7
+oM:6
+oN:2
+oO:8
+oP:15
+oQ:-8
+oR:9
+oS:6
 oT:2
-oV:6
-oY:3
+oV:8
+oW:-2
+oY:6
 ob:4
-of:-2
-og:1
-oi:-5
-oj:-1
-ok:-9
+of:-1
+og:2
+oh:-1
+oi:-6
+oj:-2
+ok:-10
 ol:3
-om:-6
-on:-4
-oo:1
-op:-1
+om:-8
+on:2
+oo:-1
+op:-2
 oq:3
 or:-1
-ot:3
-ou:7
+os:-3
+ot:2
+ou:9
 ov:-6
-ow:-5
-oy:-5
-oz:11
-pA:3
-pB:9
-pC:-1
-pF:4
-pG:-4
-pH:-7
-pK:16
-pL:-2
-pM:-2
-pN:6
-pO:13
+ow:-3
+oy:-6
+oz:9
+p-:1
+p:1
+pA:2
+pB:8
+pE:1
+pF:6
+pG:-2
+pH:-9
+pK:17
+pL:-4
+pM:-5
+pN:8
+pO:12
 pP:9
 pQ:3
-pR:-2
-pS:9
-pV:2
-pW:3
-pY:8
+pR:-3
+pS:8
+pV:6
+pW:4
+pY:5
 pb:4
 pf:-8
-pg:-8
-ph:-4
-pi:1
-pj:-6
-pl:12
-pm:-3
-po:3
-pp:8
-pq:2
-pr:7
-ps:9
-pt:-5
+pg:-6
+ph:-2
+pj:-5
+pl:9
+pm:-2
+po:1
+pp:7
+pq:1
+pr:8
+ps:5
+pt:-6
 pv:7
-pw:-5
-pz:3
-q-:-4
+pw:-8
+pz:1
+q-:-3
 q:12
 qA:4
-qC:7
-qF:7
-qH:4
+qC:4
+qF:8
+qH:7
 qM:-13
-qN:7
+qN:9
 qO:-12
-qP:-6
-qQ:-2
+qP:-5
+qQ:-1
 qS:-13
-qV:-9
-qW:-2
-qf:8
-qh:8
-qi:1
+qV:-10
+qW:-4
+qf:7
+qh:11
 qj:3
-qk:-6
-qo:-11
-qp:-10
-qq:-8
-qr:-10
-qt:-4
-qw:-14
-qz:3
-r-:-3
-r:4
+qk:-8
+qo:-14
+qp:-11
+qq:-9
+qr:-11
+qt:-5
+qw:-8
+qz:1
+r-:-4
+r:3
 rA:13
 rB:11
-rC:-11
+rC:-13
 rD:4
-rE:4
+rE:3
 rF:-3
-rG:-3
-rH:-3
-rJ:-1
-rK:6
-rL:15
-rM:2
-rN:-2
-rO:4
-rP:1
-rQ:-9
+rG:-7
+rH:-5
+rK:4
+rL:18
+rM:3
+rN:-6
+rO:6
+rQ:-10
 rR:5
-rS:-7
-rT:6
-rV:12
-rW:3
-rY:-3
-rb:-3
+rS:-6
+rT:8
+rV:13
+rW:5
+rY:-1
+rb:-2
 recipe:-21
 rf:-15
-rg:7
-rh:9
-rj:4
+rg:9
+rh:10
+ri:-1
+rj:3
 rk:-10
-rl:5
-rm:4
-ro:1
-rp:5
+rl:4
+rm:1
+ro:2
+rp:4
 rq:1
-rr:-2
-rs:-8
-rt:1
-ru:3
-rv:-4
+rr:1
+rs:-7
+rt:2
+ru:2
+rv:-3
 rw:-8
-ry:7
-rz:4
-s-:6
-s:2
-sA:2
+ry:9
+rz:2
+s-:5
+s:1
+sA:1
 sO:3
 sP:1
-sf:-8
-sg:-2
-short:-5
-si:-4
-so:-3
-sr:9
-st:-1
-sv:-14
-sw:-6
-t-:1
+sf:-9
+sg:2
+short:-6
+si:-2
+so:-4
+sr:7
+st:-2
+sv:-11
+sw:-4
+sz:-5
+t-:2
 t:-2
 tA:-2
-tB:5
-tC:-1
-tD:10
+tB:4
+tD:11
 tE:4
-tF:-2
-tG:2
+tF:1
+tG:3
 tH:-2
-tJ:5
-tK:-4
-tL:-1
-tN:1
-tO:6
+tJ:6
+tK:-1
+tL:3
+tM:1
+tO:5
 tP:1
 tQ:-4
-tR:1
-tV:-2
+tS:1
+tT:-1
+tV:-1
 tW:-3
-tY:2
+tY:-2
 tb:-2
-td:3
+td:5
 tf:-4
-tg:-3
+tg:-6
 th:9
-ti:-1
-tj:-4
-tl:6
-tm:5
-tn:1
+ti:-3
+tj:-5
+tk:-2
+tl:2
+tm:6
+tn:4
 to:1
 tp:5
-tq:3
+tq:4
 tr:6
 ts:-1
-tt:-5
-tu:10
-tv:-7
-tw:-8
-ty:-7
-tz:7
-u-:8
-u:11
+tt:-4
+tu:11
+tv:-6
+tw:-10
+ty:-8
+tz:5
+u-:7
+u:10
 uA:5
-uO:-4
+uO:-3
 uP:2
-uW:5
-ui:-7
+uW:4
+ui:-6
 uo:2
 ut:1
-uz:-4
-v-:-8
-v:1
-vA:2
-vC:-3
-vG:-3
+uw:-2
+uz:-2
+v-:-11
+v:2
+vC:-4
+vG:-7
 vN:-6
-vO:-5
-vP:-3
-vQ:7
+vO:-6
+vP:-4
+vQ:6
 vS:-8
 vW:4
-vf:2
+vf:1
 vi:1
 vl:-12
-vo:11
+vo:9
 vp:7
-vr:-12
-vt:-5
-vv:-1
-vw:-3
+vr:-13
+vt:-7
+vv:1
+vw:-4
 vz:3
-w-:-4
-w:-11
-wA:-2
-wB:10
-wC:3
-wD:8
-wE:4
-wG:-4
-wH:-16
-wK:-6
-wM:-3
-wN:4
-wO:4
-wP:4
-wR:5
-wS:-6
-wV:2
-wY:-8
-wb:-6
+w-:-2
+w:-9
+wB:8
+wC:2
+wD:9
+wE:3
+wF:2
+wG:-3
+wH:-17
+wK:-5
+wM:-4
+wN:3
+wO:3
+wP:2
+wQ:-2
+wR:7
+wS:-8
+wV:1
+wW:-4
+wY:-10
+wb:-7
 wd:2
 wf:2
 wh:-10
 whole A:-2
-whole D:13
-whole H:7
-whole J:13
+whole D:14
+whole H:9
+whole J:14
 whole K:16
 whole S:-5
-whole n:9
-whole p:-4
-whole recipe:-7
-wi:-4
-wj:-10
-wk:1
+whole n:6
+whole p:-3
+whole recipe:-6
+wi:-2
+wj:-8
+wk:2
 wl:1
-wm:-11
+wm:-6
 wo:-4
-wp:-1
-wq:-8
-ws:-9
-wt:-1
+wp:-2
+wq:-9
+wr:-3
+ws:-7
+wt:-2
 wu:-4
-ww:1
-wy:-9
-wz:3
+ww:2
+wy:-8
+wz:2
 y-:-11
-y:-2
+y:-3
 yA:-11
-yC:-4
-yE:3
-yF:-5
-yO:-1
-yP:-8
-yS:-8
-yW:-1
-yg:-7
-yo:-14
-yp:-2
-yt:-13
-yw:-1
-yy:-7
-yz:-15
-z-:2
-zB:10
-zC:-12
-zD:-1
-zE:9
-zF:2
-zG:-2
-zH:4
+yC:-5
+yE:4
+yF:-2
+yP:-9
+yS:-7
+yW:-2
+yg:-10
+yo:-13
+yp:-4
+yt:-14
+yw:-2
+yy:-6
+yz:-13
+z-:3
+z:1
+zB:6
+zC:-15
+zD:-2
+zE:10
+zF:4
+zG:-5
+zH:5
 zI:-5
-zJ:7
-zK:1
+zJ:6
 zL:-7
 zM:-2
-zN:-2
+zN:-3
 zO:6
+zP:-2
 zQ:6
-zR:7
-zS:1
-zT:3
+zR:9
+zS:-1
+zT:4
 zV:7
-zY:9
-zb:-8
+zW:-2
+zY:7
+zb:-5
 zd:5
 zf:-3
-zg:4
+zg:10
 zh:3
 zi:-5
-zj:-3
-zk:-4
-zl:7
-zm:3
-zo:3
+zj:-4
+zk:-3
+zl:4
+zm:5
+zo:6
 zq:3
 zr:-4
-zs:4
-zt:-1
-zu:-10
-zv:3
-zw:1
-zy:-1
-zz:-2`;
+zs:5
+zt:-2
+zu:-9
+zv:4
+zw:-1
+zz:-3`;

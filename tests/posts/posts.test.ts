@@ -39,6 +39,10 @@ const more: Readonly<Record<string, number>> = {
   'blind-77': 7,
   'blind-79': 4,
   'blind-100': 3,
+  'blind-103': 2,
+  'blind-109': 6,
+  'blind-110': 4,
+  'blind-111': 5,
 };
 
 for (const set of sets) {

@@ -112,6 +112,15 @@ export const sets = [
   'blind-97',
   'blind-99',
   'blind-100',
+  'blind-103',
+  'blind-104',
+  'blind-105',
+  'blind-106',
+  'blind-107',
+  'blind-108',
+  'blind-109',
+  'blind-110',
+  'blind-111',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

@@ -1,14 +1,14 @@
 /** What each sign of a note weighs for its bearing on the pot and against it, in tenths of a logit: learned, `npm run generate:bearing`. */
-export const weights = ` *:-6
+export const weights = ` *:-7
  *~A:-7
  *~F:-3
  +:2
- +~ a:-6
+ +~ a:-5
  +~0:5
- +~<:-1
+ +~<:-2
  +~=:-4
- +~A:-6
- +~F:-7
+ +~A:-5
+ +~F:-9
  +~W:-7
  .:7
  .~%:5
@@ -16,61 +16,62 @@ export const weights = ` *:-6
  ::1
  :~ a:4
  :~ about:-5
- :~ all:6
- :~ as:-2
- :~ do:-1
+ :~ all:5
+ :~ as:-4
+ :~ cook:-1
+ :~ do:-2
  :~ does:-2
  :~ g:-3
- :~ goggl:-7
- :~ good:-5
- :~ half:7
+ :~ goggl:-4
+ :~ good:-6
+ :~ half:6
  :~ i'd:5
- :~ i:6
- :~ in:3
- :~ is:-7
+ :~ i:5
+ :~ in:5
+ :~ is:-8
  :~ it:2
- :~ its:-1
- :~ ive:2
+ :~ ive:1
  :~ kitchen:1
  :~ me:-7
  :~ melt:-9
  :~ no:2
- :~ none:5
- :~ one:-6
- :~ re:-3
+ :~ none:8
+ :~ one:-7
+ :~ re:-2
  :~ soap:-6
+ :~ the:-2
  :~ too:2
  :~ was:-5
+ :~ weigh:1
  :~ what:3
  :~ why:-3
  :~ winter:-2
- :~ with:1
+ :~ with:2
  :~ yes:4
  :~%:-6
- :~0:-6
- :~<:-2
+ :~0:-5
+ :~<:-3
  :~=:-5
  :~>:-8
  :~A:-1
- :~F:1
- :~L:-2
- :~N:3
- :~S:-4
+ :~L:-1
+ :~N:1
+ :~S:-5
  :~T:-3
  :~W:-3
- :~X:-2
- :~b:-6
+ :~X:-1
+ :~b:-5
  :~d:-4
- :~l:-8
+ :~e:-1
+ :~l:-9
  :~t:-5
- :~v:-5
- :~w:4
+ :~v:-6
+ :~w:2
  =:-2
  =~ =:-6
  =~0:-5
- =~=:-5
+ =~=:-4
  =~>:-2
- =~F:-1
  =~l:-7
  ?:-3
  a:-2
@@ -78,462 +79,474 @@ export const weights = ` *:-6
  about~ a:5
  about~ an:-5
  about~ it:-2
- about~ right:-3
- about~ superfat:-7
- about~ the:4
+ about~ right:-2
+ about~ superfat:-8
+ about~ the:3
  about~ to:-5
  about~%:-4
- about~0:-3
+ about~0:-2
  about~<:5
- about~>:-7
- about~F:-6
+ about~>:-6
+ about~F:-5
  about~b:3
  about~d:-2
  about~t:-6
  about~v:3
  about~w:3
- above:3
+ above:4
  above~ is:3
  above~d:-6
- abt:-9
+ abt:-7
  accident:4
  accord:6
  accord~ to:6
  account:6
- acros:5
- acros~ the:7
+ acros:4
+ acros~ the:6
  actual:9
- actual~N:6
- add:1
+ actual~N:4
+ add:-2
  added:7
  added~ a:1
- added~ it:3
+ added~ another:-2
+ added~ at:-1
+ added~ it:4
  added~ the:2
- added~ to:-9
- added~<:-7
- added~=:-9
- added~v:7
+ added~ to:-8
+ added~<:-6
+ added~=:-10
+ added~v:6
  added~w:3
- adds:-11
+ adds:-10
  adds~ up:-9
  add~ a:1
  add~ it:-7
- add~ the:-6
- add~ to:2
- add~<:-5
+ add~ the:-5
+ add~ to:4
+ add~ up:-1
+ add~<:-3
  add~=:-4
- add~F:2
+ add~F:4
  add~w:-6
  advice:2
- afresh:-6
+ afresh:-8
  after:1
- afternoon:2
  afterward:2
- after~ a:-2
- after~ an:2
- after~ christma:-5
- after~ cook:3
- after~ cure:-2
+ after~ a:-1
+ after~ an:1
+ after~ christma:-6
+ after~ cook:4
+ after~ cure:-1
  after~ i:2
  after~ it:8
  after~ last:1
- after~ pour:4
+ after~ pour:3
  after~ strain:2
- after~ that:-6
- after~ the:-1
- after~ this:-8
+ after~ that:-5
+ after~ the:-2
+ after~ this:-10
  after~0:-7
  after~t:-5
  again:-1
- against:2
- against~ the:5
- again~ ::3
- again~ ?:4
- again~ after:-3
- again~ and:-9
- again~ at:-3
- again~ for:-6
- again~ with:6
- age:-8
+ against:3
+ against~ the:6
+ again~ ::2
+ again~ ?:2
+ again~ after:-2
+ again~ and:-10
+ again~ at:-4
+ again~ for:-7
+ again~ with:4
+ age:-7
  ages:-2
- ages~ to:-2
+ ages~ to:-4
  ago:-9
- agre:-5
+ ago~ and:-1
+ agre:-4
  agree:-7
- agree~ with:-4
+ agree~ with:-3
  ahead:1
- aim:5
- aim~ for:7
- air:-4
+ aim:6
+ aim~ for:6
+ air:-2
  air~ cupboard:-1
- aisle:3
+ aisle:4
  aleppo:-5
  alike:8
- alkali:-7
+ alkali:-6
  all:1
- allergen:-7
- allergic:8
- allergic~ to:-10
- allergy:7
+ allergen:-5
+ allergic:6
+ allergic~ to:-8
+ allergy:6
  allotment:-4
- allow:-5
- all~ ::-4
- all~ ?:-3
+ allow:-6
+ all~ ::-3
+ all~ ?:3
  all~ and:5
- all~ at:3
- all~ but:8
+ all~ at:4
+ all~ but:7
  all~ by:-7
  all~ day:-7
- all~ down:8
+ all~ down:7
  all~ fats:-9
- all~ first:1
+ all~ first:2
  all~ g:-9
  all~ good:-7
  all~ grams:-7
- all~ i:4
+ all~ i:3
  all~ in:-9
- all~ is:-8
- all~ its:2
- all~ my:-5
+ all~ is:-6
+ all~ its:1
+ all~ my:-7
  all~ of:-2
- all~ on:-6
- all~ over:-5
- all~ right:-8
- all~ that:-3
+ all~ on:-8
+ all~ over:-6
+ all~ right:-9
+ all~ that:-1
  all~ the:-5
  all~ there:4
  all~ together:-9
- all~ told:-3
+ all~ told:-2
  all~ up:-6
  all~ week:2
- all~ weigh:-3
- all~F:4
- all~L:-2
- all~W:1
- all~b:-1
+ all~ weigh:-1
+ all~0:1
+ all~=:-6
+ all~F:3
+ all~L:-3
+ all~W:3
+ all~b:-2
  all~e:7
  almost:2
  alone:-2
  along:9
+ along~ the:-1
  along~ with:5
  already:7
  already~ dissolv:6
- already~ in:5
- already~ pour:-5
- already~ put:7
- already~ so:2
- alright:-2
- alright~ for:-5
- also:2
- also~ a:-1
+ already~ in:4
+ already~ pour:-1
+ already~ put:10
+ already~ so:1
+ alright:-4
+ alright~ ?:-3
+ alright~ for:-3
+ also:3
+ also~ a:-2
+ also~=:-7
  also~w:6
- alter:2
+ alter:4
  although:3
- altogether:-8
+ altogether:-7
  alu:-3
  aluminium:-2
- alway:-2
+ alway:-3
  alway~ did:-6
  alway~ said:-6
- alway~ with:5
- am:2
- american:-9
- ammonia:-5
- amount:3
+ alway~ with:6
+ am:1
+ american:-8
+ ammonia:-6
+ amount:2
  amount~ ?:-4
- amount~ g:-4
+ amount~ g:-3
  amount~ of:-1
  am~ a:-5
- am~ from:-7
+ am~ from:-6
  am~ i:-1
- an:-3
- and~ a:-3
- and~ about:-6
- and~ add:-8
+ an:-2
+ and~ a:-4
+ and~ about:-5
+ and~ add:-6
  and~ added:-2
+ and~ after:-1
  and~ again:3
- and~ all:6
- and~ an:-7
- and~ another:-10
- and~ asked:-5
+ and~ all:7
+ and~ an:-6
+ and~ another:-9
+ and~ asked:-6
  and~ at:-8
  and~ bang:-1
  and~ blend:-5
  and~ both:-1
  and~ by:1
- and~ call:2
- and~ came:-8
- and~ clear:-3
- and~ cook:5
+ and~ call:3
+ and~ came:-7
+ and~ clear:-4
+ and~ cook:4
  and~ cool:3
- and~ do:2
- and~ does:-5
+ and~ couldnt:-1
+ and~ do:1
+ and~ does:-4
  and~ dont:-5
  and~ even:2
- and~ every:-3
+ and~ every:-4
  and~ everyth:-2
  and~ fill:4
- and~ for:2
- and~ forgot:-4
- and~ found:4
- and~ gave:2
+ and~ for:1
+ and~ forgot:-3
+ and~ found:5
+ and~ gave:3
  and~ give:4
  and~ glov:-2
- and~ go:-1
- and~ goes:-1
- and~ goggl:-2
- and~ got:-11
+ and~ go:-2
+ and~ goggl:-3
+ and~ got:-9
  and~ half:-7
- and~ hard:-5
- and~ has:1
+ and~ hard:-7
+ and~ has:3
  and~ have:-5
- and~ he:3
+ and~ he:2
  and~ her:-5
- and~ his:-8
- and~ honest:-8
- and~ how:-7
- and~ i'd:-3
- and~ i:6
- and~ if:2
- and~ im:1
+ and~ his:-9
+ and~ honest:-6
+ and~ how:-6
+ and~ i'd:-2
+ and~ i:5
+ and~ if:3
+ and~ im:-1
  and~ in:-2
  and~ into:3
- and~ is:-2
+ and~ is:-3
  and~ it:-4
  and~ itll:-6
  and~ its:-3
  and~ ive:-1
- and~ keep:-5
- and~ last:-3
- and~ leave:-1
+ and~ keep:-7
+ and~ kept:1
+ and~ last:-4
  and~ left:4
  and~ let:-5
- and~ looks:-1
- and~ lost:-7
+ and~ lost:-8
  and~ me:-3
  and~ melt:-5
+ and~ mine:1
  and~ mixed:-3
- and~ neither:5
+ and~ my:-1
+ and~ neither:3
  and~ never:-1
  and~ no:1
- and~ nobody:-3
- and~ none:4
+ and~ nobody:-1
+ and~ none:6
+ and~ not:-3
  and~ noth:-2
- and~ now:1
- and~ of:4
- and~ off:-4
- and~ once:-2
+ and~ now:2
+ and~ of:2
+ and~ off:-5
+ and~ once:-1
  and~ one:-1
- and~ only:3
+ and~ only:2
  and~ pour:3
- and~ put:5
+ and~ put:3
  and~ said:-5
  and~ says:3
  and~ see:-4
- and~ she:-5
- and~ since:2
- and~ smell:-2
- and~ so:3
- and~ soap:-5
- and~ some:2
+ and~ she:-4
+ and~ since:1
+ and~ smell:-3
+ and~ so:2
+ and~ soap:-4
+ and~ some:3
  and~ someth:7
  and~ sprinkle:-2
  and~ start:-5
- and~ stay:-6
+ and~ stay:-5
  and~ still:-2
- and~ stir:1
+ and~ stir:-1
  and~ stirr:-8
- and~ straight:-7
- and~ strain:-4
- and~ stuck:6
- and~ swear:-7
+ and~ straight:-5
+ and~ strain:-5
+ and~ stuck:7
+ and~ swear:-8
+ and~ swirl:2
  and~ tell:-4
- and~ that:7
+ and~ that:6
  and~ thats:-1
  and~ the:-3
  and~ then:4
- and~ ther:7
+ and~ ther:6
  and~ there:4
- and~ they:-6
+ and~ they:-7
  and~ this:4
  and~ those:1
- and~ tipp:9
- and~ to:-4
- and~ together:1
- and~ took:9
- and~ turn:-3
- and~ use:3
+ and~ tipp:8
+ and~ to:-5
+ and~ together:2
+ and~ took:10
+ and~ turn:-4
+ and~ use:4
  and~ used:3
- and~ wait:-3
+ and~ wait:-2
  and~ want:-5
- and~ wants:-4
+ and~ wants:-6
  and~ warm:-1
- and~ was:4
+ and~ was:1
  and~ we:2
  and~ weigh:2
- and~ went:-4
- and~ what:1
+ and~ went:-5
  and~ when:-3
- and~ whether:-6
- and~ white:-5
- and~ will:-3
- and~ with:-2
- and~ would:-7
+ and~ whether:-5
+ and~ white:-6
+ and~ will:-4
+ and~ with:-3
+ and~ would:-5
  and~ yes:-2
+ and~ you:-2
  and~%:-4
  and~0:2
  and~<:1
  and~=:-4
- and~>:-1
  and~A:-3
- and~F:-4
- and~L:-6
- and~N:6
- and~S:-5
- and~W:1
+ and~F:-5
+ and~L:-5
+ and~N:8
+ and~S:-3
  and~X:1
- and~b:-10
+ and~b:-11
  and~e:-1
  and~l:-7
  and~t:-6
- and~v:5
- and~w:-2
- another:4
+ and~v:3
+ and~w:-3
+ another:3
  another~ day:-6
- another~0:10
- another~<:7
- another~t:-6
- another~v:-3
- another~w:-7
- answer:-4
+ another~0:9
+ another~<:5
+ another~t:-5
+ another~v:-2
+ another~w:-8
+ answer:-3
  answer~ ::-6
  answer~ is:-2
- answer~ the:3
- any:-2
+ answer~ the:4
+ any:-1
  anybody:1
  anyhow:-3
  anyone:-7
- anyone~ know:2
- anyone~ tried:-5
- anyth:-5
- anyth~ else:-1
+ anyone~ know:1
+ anyone~ tried:-4
+ anyth:-7
  anyth~ in:-3
- anyth~ off:-4
- anyth~ wrong:-4
- anyway:-5
+ anyth~ off:-3
+ anyth~ wrong:-3
+ anyway:-4
+ anywhere:-1
  anywhere~ near:-7
- any~ more:1
- any~A:-5
- any~F:-1
- any~S:-7
+ any~ more:-1
+ any~A:-4
+ any~S:-8
  an~ earlier:-7
- an~ envelope:-4
+ an~ envelope:-5
  an~ extra:5
  an~ eye:-2
  an~ hour:-7
  an~ old:-5
- an~ older:-1
- an~I:-8
+ an~ older:-2
+ an~I:4
  an~L:4
- apart:-9
- approx:2
- app~ puts:-4
+ apart:-10
+ app:-1
+ approx:1
+ app~ puts:-3
  april:-1
- apron:-6
- are:-2
- arent:1
- are~ a:-2
+ apron:-5
+ are:-1
+ are~ a:-3
  are~ dry:4
  are~ for:3
  are~ from:-8
- are~ full:-1
- are~ in:-6
- are~ no:-4
- are~ not:-6
- are~ now:1
- are~ right:-3
+ are~ full:-2
+ are~ in:-7
+ are~ no:-6
+ are~ not:-7
+ are~ now:3
+ are~ right:-5
  are~ still:-9
- are~ the:-3
- are~ what:-1
+ are~ the:-4
+ are~ what:1
  are~0:2
  are~=:-3
  are~F:-3
- argu:-8
- arithmetic:-8
- arm:-7
- around:-4
- around~ the:-5
+ argu:-9
+ arithmetic:-7
+ arm:-8
+ around:-3
+ around~ the:-4
  around~%:1
- around~0:-4
- around~d:-4
+ around~0:-3
+ around~d:-3
  around~w:-1
- arriv:-6
+ arriv:-7
  as:3
- ash:-9
- ashes:-7
- ash~ and:-5
+ ash:-10
+ ashes:-8
+ ash~ and:-3
  ash~ on:-8
  aside:-5
- ask:-4
+ ask:-3
  asked:-7
- asked~ about:-5
- asked~ for:-1
- asked~ if:-6
- asked~ in:-1
+ asked~ about:-6
+ asked~ for:-4
+ asked~ if:-4
+ asked~ in:-2
+ asked~ me:1
  asked~ whether:-5
  asks:-9
- ask~ ::-2
- ask~ about:-7
- ask~ for:-4
- ask~ you:-4
- asleep:-7
+ ask~ ::-3
+ ask~ about:-8
+ ask~ for:-5
+ ask~ you:-3
+ asleep:-8
  assay:8
+ as~ a:1
  as~ above:-6
  as~ alway:6
- as~ anyth:2
+ as~ anyth:-4
  as~ before:6
- as~ ever:-8
+ as~ ever:-7
  as~ far:-4
  as~ i:6
  as~ if:2
- as~ in:-2
+ as~ in:-1
  as~ is:6
- as~ it:-4
+ as~ it:-2
  as~ list:-4
- as~ long:-7
- as~ much:2
- as~ my:-2
+ as~ long:-9
+ as~ much:1
  as~ on:-6
- as~ one:2
+ as~ one:1
  as~ print:6
- as~ promis:-7
+ as~ promis:-6
+ as~ she:2
  as~ snow:-4
- as~ the:1
+ as~ the:4
  as~ well:3
- as~ written:-5
- as~ you:-7
+ as~ written:-6
+ as~ you:-8
  as~%:1
  as~0:1
+ as~>:3
  as~A:4
- as~F:-1
- as~I:-7
- as~L:-3
- as~X:-5
- at:-3
- ate:2
+ as~F:-2
+ as~I:-10
+ as~L:-5
+ as~X:-4
+ at:-2
+ ate:6
  attempt:-6
  attempt~0:-4
  attic:-3
- at~ a:-8
- at~ all:-4
- at~ around:-3
+ at~ a:-7
+ at~ all:-2
+ at~ around:-4
  at~ christma:-3
- at~ church:-7
- at~ day:-8
- at~ easter:-6
+ at~ church:-8
+ at~ day:-7
+ at~ easter:-5
  at~ first:-6
- at~ half:-8
- at~ home:1
+ at~ half:-7
+ at~ home:2
  at~ hour:2
  at~ it:4
  at~ least:-3
@@ -541,1040 +554,1059 @@ export const weights = ` *:-6
  at~ liquid:-3
  at~ me:3
  at~ minute:-2
- at~ my:-3
- at~ once:-3
- at~ our:-8
+ at~ my:-4
+ at~ once:-6
+ at~ our:-6
  at~ room:-5
  at~ rough:-1
- at~ school:-7
- at~ that:2
+ at~ school:-6
+ at~ that:1
  at~ the:1
- at~ thin:-7
+ at~ thin:-6
  at~ this:-6
- at~ trace:5
+ at~ trace:6
  at~ week:-6
+ at~ work:-1
  at~%:4
  at~0:-4
- at~<:8
- at~=:-7
- at~b:2
+ at~<:7
+ at~=:-9
+ at~b:1
  at~d:-4
  at~e:3
+ at~l:-5
  at~t:-10
- at~w:-3
+ at~w:-4
  august:2
- aunt:-5
- aunti:-4
- auntie:3
+ aunt:-4
+ aunti:-3
+ auntie:4
  aunts:4
- aunt~ in:-4
+ aunt~ in:-5
  aunt~ says:-6
- autumn:-9
+ aunt~ sent:1
+ autumn:-10
  average:-4
  away:-2
  away~ and:1
  awful:1
- a~ ::-5
- a~ baby:1
+ a~ ::-8
+ a~ baby:-1
  a~ bad:-7
- a~ bag:3
- a~ bar:-11
- a~ batch:-9
- a~ battery:1
+ a~ bag:4
+ a~ bar:-9
+ a~ batch:-8
  a~ beginner:-3
- a~ big:-2
- a~ bigger:-2
+ a~ big:1
+ a~ bigger:-1
+ a~ biscuit:-1
  a~ bit:-2
- a~ blanket:-3
- a~ blend:7
+ a~ blanket:-2
+ a~ blend:8
+ a~ block:6
  a~ bowl:-9
  a~ box:-6
  a~ brick:-1
- a~ bucket:-5
- a~ can:3
+ a~ bucket:-6
+ a~ can:2
  a~ candle:-7
  a~ carton:-1
- a~ castile:2
- a~ cheese:-5
- a~ chip:-7
+ a~ cheese:-6
+ a~ chip:-5
  a~ class:-4
- a~ clean:1
- a~ cold:-6
- a~ corner:-9
- a~ crack:-2
+ a~ clean:2
+ a~ cold:-7
+ a~ corner:-8
+ a~ cow:2
+ a~ crack:-4
  a~ crisp:-5
- a~ crumb:-5
- a~ crust:7
- a~ customer:-3
+ a~ crumb:-6
+ a~ crust:8
+ a~ customer:-5
  a~ dark:-5
- a~ day:-3
+ a~ day:-2
  a~ different:-5
+ a~ double:-1
  a~ drawer:-7
- a~ dream:-3
- a~ drop:3
- a~ dry:-7
- a~ face:-7
+ a~ dream:-4
+ a~ drop:4
+ a~ dry:-8
+ a~ face:-6
  a~ fair:5
- a~ fami:-4
+ a~ fami:-5
  a~ fan:-3
  a~ farm:2
  a~ few:5
  a~ fifth:2
  a~ finger:-6
- a~ fresh:-3
- a~ friend:-2
- a~ full:-1
- a~ glass:3
+ a~ first:-3
+ a~ fresh:-2
+ a~ friend:-3
+ a~ full:-2
+ a~ glass:2
  a~ glug:4
- a~ good:9
- a~ handful:-2
- a~ heap:8
+ a~ good:10
+ a~ half:2
+ a~ handful:-1
+ a~ heap:9
  a~ hole:-3
  a~ hurry:-7
- a~ jam:-7
- a~ jug:-1
- a~ kitchen:-2
- a~ knob:7
+ a~ jam:-8
+ a~ jar:1
+ a~ jug:-2
+ a~ kitchen:-1
+ a~ knob:6
  a~ ladle:4
  a~ lady:-6
+ a~ laundry:-8
  a~ library:-3
  a~ lid:-3
- a~ lidd:-1
- a~ light:-3
- a~ line:2
- a~ list:1
+ a~ lidd:-3
+ a~ light:-2
  a~ little:4
- a~ loaf:-5
- a~ lot:-6
- a~ lump:6
- a~ man:-3
- a~ milk:-1
- a~ minute:-5
+ a~ loaf:-6
+ a~ lot:-4
+ a~ lump:5
+ a~ man:-2
+ a~ milk:-2
+ a~ minute:-4
  a~ mix:7
  a~ month:-11
- a~ mould:-6
- a~ mug:7
- a~ new:-6
- a~ nice:-2
- a~ night:-5
+ a~ mould:-4
+ a~ mug:6
+ a~ new:-7
+ a~ nice:-3
+ a~ night:-4
  a~ number:-1
- a~ page:-7
+ a~ page:-6
  a~ paper:-6
- a~ paste:-1
+ a~ paste:-2
  a~ pdf:-3
- a~ pencil:-6
- a~ photo:-7
+ a~ pencil:-7
+ a~ photo:-8
+ a~ piece:1
  a~ pinch:-2
- a~ plain:-9
- a~ pot:2
- a~ proper:-6
+ a~ plain:-8
+ a~ pot:1
+ a~ proper:-5
  a~ puddle:3
- a~ quarter:7
+ a~ quarter:5
  a~ question:-3
  a~ reader:-6
  a~ ready:3
- a~ recipe:-2
+ a~ recipe:-1
  a~ rock:-3
  a~ round:-1
  a~ row:-7
- a~ scale:-7
+ a~ scale:-6
  a~ second:-4
  a~ sensible:-3
  a~ shade:-4
  a~ shoe:-4
- a~ shoebox:-3
- a~ silicone:-6
- a~ sink:-4
+ a~ shoebox:-4
+ a~ silicone:-5
+ a~ sink:-5
  a~ skin:-2
- a~ skull:-6
+ a~ skull:-5
  a~ slip:2
  a~ slow:-6
- a~ small:1
- a~ smaller:-2
+ a~ small:2
+ a~ smaller:-5
  a~ soap:-8
  a~ soft:-7
- a~ softer:-5
- a~ spatula:-5
+ a~ softer:-6
+ a~ spatula:-6
  a~ spill:-1
  a~ splash:6
  a~ spoon:-3
- a~ spoonful:-4
+ a~ spoonful:-3
  a~ steel:-6
  a~ stick:2
  a~ stir:-3
  a~ superfat:4
  a~ tenth:5
- a~ thermometer:-6
- a~ thin:-3
+ a~ thermometer:-5
+ a~ thin:-2
  a~ thing:-5
  a~ third:4
  a~ time:-7
  a~ tin:1
- a~ tiny:4
+ a~ tiny:3
  a~ touch:-3
- a~ towel:-1
- a~ tray:-4
- a~ treat:-5
- a~ tub:-7
+ a~ tray:-5
+ a~ treat:-6
+ a~ tub:-6
  a~ twentieth:3
- a~ typo:3
+ a~ typo:2
  a~ very:-6
- a~ video:-3
+ a~ video:-2
  a~ volcano:-6
- a~ warm:-6
+ a~ warm:-3
  a~ water:-2
- a~ week:-9
- a~ wet:1
- a~ white:-1
+ a~ week:-8
+ a~ wet:3
+ a~ white:-2
  a~ whole:3
  a~ wire:-2
  a~ woman:-6
  a~ wooden:-1
- a~ year:-7
+ a~ year:-8
  a~ yes:-3
- a~ zap:-7
+ a~ zap:-6
  a~%:2
  a~0:4
- a~<:7
+ a~<:6
  a~=:-7
  a~>:2
  a~A:-4
  a~F:-2
- a~K:-3
- a~L:-3
- a~N:6
- a~S:1
+ a~K:-2
+ a~L:-5
+ a~N:7
  a~X:2
  a~b:4
  a~e:-8
- a~r:3
- a~t:-6
- a~v:-1
+ a~r:2
+ a~t:-4
+ a~v:-5
  a~w:6
- b:-2
+ b:-1
  babcia:-5
- babi:-7
- baby:1
+ babi:-9
+ baby:3
  baby~ bar:-6
  baby~ shower:-2
- back:-4
- background:-3
- back~ ::-4
- back~ and:4
- back~ at:-3
- back~ for:2
- back~ in:-6
- back~ of:-5
- back~ on:-6
- back~ out:6
- back~ till:8
- back~ to:-6
- back~ up:5
+ back:-3
+ background:-4
+ back~ ::-5
+ back~ a:1
+ back~ and:3
+ back~ at:-4
+ back~ in:-7
+ back~ of:-4
+ back~ on:-8
+ back~ out:5
+ back~ till:9
+ back~ to:-7
+ back~ up:4
  bacon:-5
  badly:-2
  bag:5
- bags:-5
+ bags:-3
  bag~ of:5
- bag~ says:-3
- bak:-9
+ bag~ says:-2
+ bak:-8
  bakery:-7
- bak~ paper:-8
- balanc:-3
+ bak~ paper:-7
+ balanc:-4
  balance:3
- balanc~ ?:-3
+ balanc~ ?:-4
  balcony:2
- balls:-6
+ balls:-5
  balm:-5
  bang:-8
  bang~ it:-4
  bar:-5
  bare:-6
- bare~ got:-3
- barn:-4
+ bare~ got:-2
+ barn:-2
  barrel:-6
- bars:-8
- bars~ +:-8
- bars~ ::-6
+ bars:-9
+ bars~ +:-7
+ bars~ ::-5
  bars~ about:-1
- bars~ and:-4
- bars~ are:-4
+ bars~ and:-6
+ bars~ are:-6
  bars~ at:-2
  bars~ came:-1
- bars~ come:-4
- bars~ each:-5
- bars~ for:-8
+ bars~ come:-5
+ bars~ each:-4
+ bars~ for:-6
  bars~ from:-5
  bars~ i:-2
- bars~ in:-4
+ bars~ in:-5
  bars~ of:-7
- bars~ on:-5
+ bars~ on:-4
  bars~ out:-7
  bars~ so:-3
- bars~ to:-6
+ bars~ to:-4
  bars~ went:-8
- bars~ were:1
+ bars~ were:2
  bars~ with:-7
- bars~0:-8
+ bars~0:-6
  bars~t:-3
- bars~w:-4
- bar~ ::-3
+ bars~w:-6
+ bar~ ::-2
  bar~ ?:-5
  bar~ all:-4
- bar~ and:-2
- bar~ at:-4
+ bar~ and:-3
+ bar~ at:-3
  bar~ costs:-4
  bar~ for:-7
- bar~ from:-6
- bar~ i:2
- bar~ in:-3
- bar~ is:3
+ bar~ from:-7
+ bar~ in:-4
+ bar~ is:2
  bar~ no:-2
  bar~ of:-7
  bar~ since:-2
- bar~ so:4
- bar~ with:4
- bar~0:-4
+ bar~ so:1
+ bar~ v:-6
+ bar~ with:2
+ bar~0:-5
  basic:-4
- bastille:-8
- batch:-6
- batch~ ::-3
+ bastille:-6
+ batch:-5
+ batch~ ::-2
  batch~ and:-7
- batch~ before:-7
- batch~ but:3
+ batch~ before:-9
+ batch~ but:4
  batch~ ever:2
  batch~ for:1
+ batch~ from:-6
  batch~ had:-2
- batch~ i:2
- batch~ in:-2
- batch~ is:3
+ batch~ i:1
+ batch~ in:2
+ batch~ is:2
  batch~ log:-3
- batch~ no:-3
- batch~ of:-6
+ batch~ no:-4
+ batch~ of:-5
  batch~ record:-2
- batch~ sheet:-5
- batch~ the:1
- batch~ was:-7
- batch~ with:-3
+ batch~ sheet:-6
+ batch~ was:-6
+ batch~ with:-5
  batch~0:-6
  bath:-8
- bathroom:6
- bathroom~ scale:8
- batter:-3
+ bathroom:5
+ bathroom~ scale:7
+ batter:-4
  batteri:-5
  battery:3
- battery~ died:7
+ battery~ died:6
  bazaar:-4
  bc:8
- bc~ i:2
+ bc~ i:3
  be:3
- beach:-6
- beads:6
- beaker:4
- bear:-7
+ beach:-7
+ beads:7
+ beaker:3
+ bear:-6
  beard:-4
- bear~ with:-6
+ bear~ with:-5
  beat:-3
- became:3
- became~0:8
- because:1
- because~ a:-4
+ became:4
+ became~0:10
+ because~ a:-2
  because~ he:-8
  because~ i:-3
  because~ it:7
- because~ its:-4
- because~ last:1
- because~ my:3
- because~ of:-2
- because~ she:-3
- because~ thats:-1
+ because~ its:-5
+ because~ last:2
+ because~ my:4
+ because~ of:-3
+ because~ she:-2
+ because~ thats:1
  because~ the:3
  because~F:-7
- become:-1
+ become:-2
  bed:-7
  bee:-6
- beech:-3
- beef:-7
+ beech:-4
+ beef:-8
  beef~=:-4
- beekeeper:-7
- been:3
- been~ at:5
- been~ in:1
- been~ mak:-6
- been~ on:-4
- been~ open:8
+ beekeeper:-6
+ been:2
+ been~ at:4
+ been~ mak:-5
+ been~ on:-6
+ been~ open:6
  been~ stand:4
- been~ told:-5
+ been~ told:-7
  been~t:-1
  bees:-3
  before:-1
  beforehand:-5
- before~ and:1
+ before~ and:2
  before~ anyone:-7
- before~ i:-3
+ before~ i:-5
  before~ it:2
- before~ pour:7
- before~ saturday:-4
+ before~ me:2
+ before~ pour:6
+ before~ saturday:-5
  before~ she:-1
- before~ so:-6
- before~ that:-6
- before~ the:3
- before~ they:-7
- before~ this:-8
+ before~ so:-9
+ before~ that:-8
+ before~ the:2
+ before~ they:-8
+ before~ this:-9
  before~ we:-3
  before~ weigh:-8
  before~ with:-6
  before~ you:-12
- before~t:-5
- began:-6
- begin:-6
- beginner':-7
- beginner:-8
- behav:-7
- behind:-1
- behind~ the:3
+ before~t:-4
+ began:-5
+ begin:-7
+ beginn:-1
+ beginner':-8
+ beginner:-9
+ behav:-6
+ behind:-2
+ behind~ the:2
  beige:-8
  being:-2
- believe:-2
- belong:-2
- belong~ to:2
- below:-4
- below~ the:-3
- below~d:-4
+ bell:1
+ belong:-1
+ belong~ to:1
+ below:-3
+ below~ the:-4
+ below~d:-5
  bench:3
- besid:5
- beside:6
- beside~ it:3
- beside~ the:-1
+ besid:4
+ beside:5
+ beside~ it:2
  best:-10
- best~ before:-7
- bet:-3
- better:-6
- better~ than:1
+ best~ before:-4
+ bet:-6
+ better:-5
+ better~ than:2
  between:-2
- between~ the:5
- between~0:8
- be~ ?:-7
- be~ a:7
- be~ about:-7
+ between~ the:6
+ between~0:7
+ be~ ?:-6
+ be~ a:6
+ be~ about:-5
  be~ bother:2
- be~ clear:-6
- be~ cut:-3
+ be~ clear:-4
+ be~ cut:-2
  be~ exact:6
- be~ for:3
+ be~ for:4
  be~ gentle:-2
- be~ honest:-2
+ be~ honest:-1
  be~ hot:-4
  be~ in:-8
- be~ mild:-6
- be~ ok:-4
- be~ on:4
+ be~ mild:-5
+ be~ ok:-3
+ be~ on:5
  be~ patient:-8
  be~ right:3
- be~ sure:-3
+ be~ sure:-2
  be~ the:-4
- be~ too:-6
- be~%:-10
+ be~ too:-5
+ be~%:-11
  be~0:4
+ be~A:-7
  be~N:8
- be~b:7
- be~e:10
- be~w:4
- bicycle:-6
+ be~b:6
+ be~e:8
+ be~w:5
+ bicycle:-5
  big:2
  bigger:1
  bigger~ pot:-2
- bigger~ than:5
+ bigger~ than:4
  big~ batch:-8
- big~ kettle:6
- big~ one:4
+ big~ kettle:5
+ big~ one:1
  big~ pot:-6
  bin:-3
- binn:3
- bin~ it:-3
+ binn:4
+ bin~ it:-4
  birds:-3
  birthday:-4
- biscuit:-6
+ biscuit:-7
  bit:1
- bite:-5
+ bite:-6
  bites:-2
- bits:1
- bits~ in:-1
- bits~ of:1
+ bits:-1
+ bits~ of:2
  bit~ and:1
  bit~ at:-4
  bit~ by:-3
  bit~ greasy:-2
- bit~ like:-3
+ bit~ like:-4
  bit~ more:3
  bit~ of:2
- bit~ on:-7
- bit~ over:-8
- bit~ so:-3
+ bit~ on:-8
+ bit~ over:-7
+ bit~ so:-4
  bit~ soft:-6
  bit~ the:1
  bit~ under:-1
- black:-2
+ black:-4
  blame:-7
  blame~ the:-6
  blanket:-7
+ blend:-1
  blender:-5
- blender~ and:-4
+ blender~ and:-5
+ blender~ died:-4
  blender~t:-5
  blend~ and:-6
  blend~ at:-1
- blend~ for:-2
- blend~ in:-1
- blend~ pour:-2
- blend~ till:-4
+ blend~ for:-3
+ blend~ in:1
+ blend~ pour:-3
+ blend~ till:-3
  blend~ to:-2
- blend~ with:5
- blend~t:-5
- blind:2
- blob:-2
+ blend~ with:6
+ blend~t:-4
+ blind:1
+ blink:-2
+ blob:-1
  block:1
- blog:-1
+ block~ of:-1
+ blog:-2
  blog~ i:-2
  blood:-6
  blue:-1
- board:3
+ board:-1
  boat:3
- boil:-1
- boiler:-7
- boil~ down:-2
- boil~ flat:5
+ body:-1
+ boiler:-6
+ boil~ and:-11
+ boil~ down:-3
+ boil~ flat:6
  boil~ in:8
- boil~ it:-5
+ boil~ it:-6
  boil~ off:6
- boil~ over:4
+ boil~ over:5
  boil~ the:-2
- bonjour:-3
+ bonjour:-4
  bonsoir:-4
  book:-4
- book~ ::-2
- book~ says:-9
+ book~ ::-1
+ book~ i:1
+ book~ says:-6
  born:-5
- borrow:-1
- boss:-2
+ borrow:-3
+ boss:-1
  both:-2
- bother:-5
- bother~ to:3
- bother~ with:5
+ bother:-4
+ bother~ to:2
+ bother~ with:4
  both~ alkali:-5
- both~ are:-7
- both~ at:1
+ both~ are:-8
+ both~ at:2
  both~ feel:-1
  both~ lyes:-1
- both~ of:1
- both~ times:-7
+ both~ of:2
+ both~ times:-6
  both~ units:-4
- both~ were:-6
- bottl:-2
+ both~ were:-5
+ bottl:-1
  bottle:3
- bottle~ and:4
- bottle~ before:-6
+ bottle~ and:7
+ bottle~ before:-4
  bottle~ gave:3
- bottle~ in:-5
- bottle~ is:5
- bottle~ of:-1
+ bottle~ in:-6
+ bottle~ is:4
+ bottle~ of:-3
  bottle~ on:-4
- bottle~ ran:-1
  bottle~ said:5
  bottle~ says:6
- bottle~ so:3
+ bottle~ so:1
  bottle~ was:11
  bottle~ with:-1
- bottl~ of:-3
+ bottl~ of:-4
  bottom:-1
- bought:-4
- bought~ a:-6
+ bottom~ of:1
+ bought:-5
+ bought~ a:-5
  bought~ the:-6
- bought~0:-8
- bought~>:-6
- bought~F:1
- bowl:-1
+ bought~0:-6
+ bought~>:-7
+ bought~F:2
  bowls:2
- bowl~ and:-3
- bowl~ in:-8
+ bowl~ and:-2
+ bowl~ in:-10
  bowl~ is:-3
- bowl~ of:-5
- bowl~ on:7
- bowl~w:2
- box:-1
+ bowl~ on:5
+ bowl~w:3
+ box:-2
  boxes:-4
  box~ and:-2
  box~ lined:-2
  box~ with:-3
  box~t:-1
- boy:-1
+ boy:-2
  boyfriend:-2
- boys:2
- brand:-5
+ boys:3
+ brand:-6
  brave:-4
  bread:-2
- break:-9
- breakfast:-1
- breathe:-4
- brewery:-5
+ break:-8
+ breakfast:-2
+ breathe:-5
+ brewery:-4
  brick:-2
  brim:-2
  bring:-11
  bring~ it:-3
- bring~ the:-10
- broke:-2
- broken:2
- brother':1
- brother:-1
+ bring~ the:-8
+ broken:4
+ brother:2
  brother~ in:-9
- brought:7
- brown:-6
+ brought:6
+ brown:-7
  brown~ paper:-4
- brush:-4
+ brush:-3
  btw:3
  bubbl:-5
- bubble:-2
- bubbl~ and:1
- bucket:-4
- bucket~ of:-8
- bucket~ so:-5
+ bubble:-4
+ bubbl~ and:2
+ bucket:-3
+ bucket~ of:-9
+ bucket~ so:-4
  bucket~ with:-7
  burn:-7
- burnt:-1
- burst:-4
+ burnt:-2
+ burst:-3
  burst~ of:-2
- bus:-2
+ bus:-3
  but:-2
- butcher:-6
- butcher~ gave:-8
- button:-4
- but~ a:-1
+ butcher:-4
+ butcher~ gave:-6
+ button:-6
+ but~ a:1
  but~ before:-1
  but~ first:-1
- but~ he:-4
- but~ here:-3
+ but~ he:-6
+ but~ here:-4
  but~ i'd:-3
  but~ i:2
  but~ im:-8
  but~ is:-6
- but~ it:-8
+ but~ it:-7
  but~ its:1
  but~ ive:-1
- but~ my:-2
+ but~ my:-1
  but~ no:3
- but~ not:-4
- but~ now:-4
+ but~ not:-5
+ but~ now:-5
  but~ only:-7
  but~ she:-5
  but~ that:-7
  but~ thats:-4
- but~ the:7
- but~ then:2
- but~ there:-5
+ but~ the:6
+ but~ then:3
+ but~ there:-4
  but~ they:-4
- but~ this:-2
- but~ those:-6
+ but~ this:1
+ but~ those:-5
  but~ what:4
- but~ with:1
+ but~ with:-1
  but~0:1
- but~F:-8
- buy~ the:-1
- by:1
+ but~F:-7
+ buy:-1
+ buy~ the:-2
+ by:2
  by~ ::-7
- by~ a:9
+ by~ a:8
  by~ accident:4
  by~ bit:-3
  by~ easter:-5
- by~ eye:8
+ by~ eye:6
  by~ hand:-8
- by~ it:-5
- by~ itself:4
- by~ me:-4
- by~ mistake:7
+ by~ it:-6
+ by~ itself:3
+ by~ me:-3
+ by~ mistake:6
  by~ modern:-4
- by~ my:1
- by~ noon:-4
+ by~ my:2
+ by~ noon:-3
  by~ spoon:-6
- by~ the:4
- by~ then:-1
- by~ today:-4
+ by~ the:3
+ by~ then:-4
+ by~ today:-3
  by~ volume:1
- by~ week:-5
+ by~ week:-7
  by~ weight:-3
- by~0:1
  by~<:6
- by~N:-5
+ by~>:-5
+ by~N:-3
  by~b:-3
  by~t:-7
- by~w:-1
  b~ ::4
- b~A:-4
- b~F:-7
+ b~A:-5
+ b~F:-6
  c:-5
- cake:-1
  cakes:-6
- calculat:-2
+ calculat:-1
  calculate:2
- calculator:-8
- call:3
+ calculator:-7
+ call:2
  calls:-11
- calls~ it:-8
+ calls~ it:-7
+ call~ for:1
  call~ it:6
  call~ that:4
- call~ the:-2
- call~F:4
+ call~ the:-3
+ call~F:5
  came:1
  came~ back:3
  came~ from:-1
- came~ in:-2
- came~ out:-2
- came~ to:7
- came~ up:1
+ came~ in:-4
+ came~ off:1
+ came~ out:-3
+ came~ to:8
+ came~ up:2
  can:-2
- candl:-8
- candle:-1
- candle~B:-2
+ candl:-7
+ candle:-2
+ candle~B:-3
  candl~ and:-5
- cannot:-6
+ cannot:-5
  cans:-1
  cant:3
- cant~ be:-1
- cant~ find:5
- cant~ get:-6
- cant~ remember:6
- cant~ say:-2
+ cant~ be:-2
+ cant~ find:4
+ cant~ get:-7
+ cant~ remember:7
+ cant~ say:-3
  cant~ stand:5
- can~ and:1
  can~ anyone:-1
- can~ be:-3
- can~ bear:-3
- can~ is:3
- can~ of:3
+ can~ be:-2
+ can~ bear:-4
+ can~ is:4
+ can~ of:5
  can~ see:3
  can~ somebody:-6
- can~ stand:-6
- can~ still:-4
+ can~ someone:-1
+ can~ stand:-8
+ can~ still:-5
  can~ take:-4
- can~ tell:-2
+ can~ tell:-1
  can~ the:-3
- can~ u:1
- can~ use:-4
+ can~ use:-5
  can~ you:2
  cap:-2
- capping:-6
- car:-8
- caramel:-4
- carbonate:7
+ capping:-8
+ car:-7
+ caramel:-5
+ carbonate:5
  card:1
  cardboard:1
- card~ for:-4
- card~ is:3
+ card~ for:-2
+ card~ is:4
  card~ no:-4
  care:1
- caretaker:-6
- carpet:-3
- carri:6
- carri~ it:5
+ caretaker:-7
+ carpet:-4
+ carri:5
+ carri~ it:3
  carri~ on:4
- carry:-9
- carton:-4
- case:-2
- cast:-7
+ carry:-8
+ carton:-1
+ case:-1
+ cast:-6
  castile:-7
- cast~ an:-2
- cat:-1
- cat~ got:4
+ cast~ an:-3
+ cat:-2
+ cat~ got:6
  cat~ had:3
- cat~ has:-6
- cat~ is:-5
+ cat~ has:-7
+ cat~ is:-4
+ caught:2
  cauldron:-3
  caviti:-7
- ceil:-7
+ ceil:-8
  cell:1
- cellar:-11
- certain:4
- certifi:-9
+ cellar:-10
+ certain:5
+ certifi:-8
  certificate:5
  chair:-4
  chang:-2
  change:-3
  change~ the:-4
  chang~ ::4
- chang~ my:6
+ chang~ my:5
  chang~ the:-7
- charg:-3
- charge:-5
- chat:-3
+ charg:-2
+ charge:-4
+ chat:-2
  cheap:-9
  cheaper:-5
  cheaper~ than:-7
- check:-3
+ check:-4
  check~ ::-1
  check~ before:2
  check~ by:-8
- check~ it:-6
- check~ me:-3
- check~ my:-9
- check~ out:-4
+ check~ it:-7
+ check~ me:-2
+ check~ mine:-3
+ check~ my:-8
+ check~ out:-3
  check~ please:-5
  check~ pls:-4
- check~ that:-6
- check~ the:-6
- check~ this:-3
- check~A:-6
- cheese:-3
- cheese~ wire:-5
- chemist:-7
+ check~ that:-7
+ check~ the:-4
+ check~ this:-4
+ check~A:-5
+ cheese:-1
+ cheese~ wire:-6
+ chemist:-8
  chemistry:-3
- chemistry~ teacher:4
+ chemistry~ teacher:3
  child:-7
- children:-5
+ children:-4
  chill:-7
  chip:2
- chips:3
- chisel:-6
+ chips:4
+ chisel:-4
  choir:2
- choose:-5
+ choose:-3
  chopp:-3
- christma:-6
- christma~0:-7
+ christma:-5
+ christma~0:-6
  chuck:3
- chuck~ in:8
+ chuck~ in:6
  church:-9
- ciao:-3
- claim:-2
- clarity:-4
- class:-2
- class~ ::-4
+ ciao:-4
+ claim:-1
+ clarity:-6
+ class:-3
+ class~ ::-6
  class~ i:-5
  clean:-2
- clean~ the:-6
- clean~ up:6
- clean~F:-4
+ clean~ the:-5
+ clean~ up:4
+ clean~F:-5
  clear:-8
  clearer:1
  clear~ after:-2
- clear~ and:-4
- clear~ as:-8
- clear~ at:-8
- clear~ in:-6
- climb:-9
+ clear~ and:-5
+ clear~ as:-9
+ clear~ at:-7
+ clear~ in:-5
+ clever:-8
+ climb:-8
  climb~ out:-3
  climb~ to:-5
  cling:-4
- cling~ film:-4
- cling~ to:1
+ cling~ film:-3
+ cling~ to:2
  clock:-4
  clos:-2
- close:-2
+ close:-3
  close~ to:-6
- cloth:-6
- cloud:5
- cloudy~ for:-4
+ cloth:-5
+ cloud:4
+ cloudy~ for:-3
  club:-2
  clubs:-5
  clump:1
- coat:-7
- code:-5
+ co:-1
+ coat:-6
+ code:-6
  coins:1
  cold:-7
- cold~ from:-6
- cold~ press:-8
+ cold~ and:-1
+ cold~ from:-5
+ cold~ press:-9
  cold~ proces:-6
  cold~L:6
  cold~W:-5
  colleague:-7
  colloidal:2
  colour:-8
- column:-6
- com:3
+ column:-5
+ com:4
  combin:3
  combine:-2
  combine~ blend:-2
  come:1
  comes~ by:2
- comes~ from:-5
+ comes~ from:-6
  comes~ in:1
- comes~ out:1
- come~ back:-7
+ comes~ out:3
+ come~ back:-5
  come~ down:-4
- come~ off:-1
- come~ out:3
- come~ to:3
- comma:1
+ come~ off:-3
+ come~ out:2
+ come~ to:4
+ comma:2
+ comma~ i:-2
  comma~ is:-6
  comment:-8
+ commit:-1
  compar:-3
- compare:-9
+ compare:-8
  compar~ with:2
  complain:-5
- complaint:-6
+ complaint:-7
  complain~ about:-5
- complete:3
- computer:-4
- confetti:-4
+ complete:4
+ computer:-3
+ confession:-1
+ confetti:-5
  confirm:-8
- confirm~ the:-6
- confus:2
- contain:6
- convert:-9
- cook:1
- cooker:-1
+ confirm~ the:-5
+ confus:1
+ contain:8
+ convert:-10
+ cook:2
+ cooker:-2
  cooker~ ::-3
- cooker~ before:3
- cooker~ is:-3
- cooker~ on:-4
+ cooker~ before:2
+ cooker~ is:-5
+ cooker~ on:-3
  cooks:-2
  cook~ ::-7
  cook~ ?:-7
  cook~ about:2
- cook~ and:-2
- cook~ at:-4
+ cook~ and:-1
+ cook~ at:-5
  cook~ for:-5
  cook~ i:-3
- cook~ in:-8
+ cook~ in:-7
  cook~ is:4
- cook~ it:2
+ cook~ it:1
  cook~ on:-4
  cook~ once:-3
- cook~ part:-5
+ cook~ part:-7
  cook~ so:6
  cook~ the:-6
  cook~ until:-1
- cook~ was:-10
+ cook~ was:-11
  cook~ when:-5
  cook~ with:2
  cook~=:-1
  cook~F:-9
  cook~t:-4
  cool:-4
- cools:-8
+ cools:-7
  cool~ down:-1
  cool~ i:-3
- cool~ it:-5
- cool~ the:-6
- cool~ to:-1
- cool~ under:-2
- copi:2
- copi~ from:3
+ cool~ it:-6
+ cool~ the:-7
+ cool~ to:-2
+ cool~ under:-4
+ copi:4
+ copi~ from:4
  copi~ it:-2
  copi~ off:1
  copi~ out:-6
- copi~ straight:-7
- copi~ the:1
- copi~ this:1
- copy:1
+ copi~ straight:-8
+ copi~ the:-1
+ copy:2
  cork:-7
  corner:-11
- correct:2
- correction:7
- correct~ ?:-2
- correct~ for:-3
+ correct:1
+ correction:8
+ correct~ ?:-1
+ correct~ for:-1
  correct~ or:-3
  cos:8
- cost:-7
- costs:-16
+ cost:-6
+ costs:-14
  costs~ me:-1
- costs~0:-5
- costs~t:-6
- cost~ ::-7
+ costs~0:-6
+ costs~t:-5
+ cost~ ::-6
  cost~ eur:-1
  cost~ me:-5
  cost~ per:-1
  cost~ sheet:-5
  cost~0:-5
- cost~t:-3
- could:-2
- couldnt:5
- couldnt~ be:7
+ cost~t:-4
+ could:-1
+ couldnt:7
+ couldnt~ be:5
  couldnt~ get:6
  couldnt~ tell:1
  could~ be:9
- could~ have:-7
- could~ not:7
+ could~ go:-1
+ could~ have:-8
+ could~ not:6
  could~ somebody:-2
- could~ someone:-4
- could~ the:-7
- could~ you:-1
- council:-5
- count:2
- counter:3
- country:3
- county:-4
+ could~ someone:-5
+ could~ the:-8
+ could~ you:-2
+ council:-4
+ count:1
+ counter:4
+ countri:-4
+ country:2
+ country~ the:-4
+ county:-5
  count~ in:-2
  count~ it:6
  count~ the:-2
  count~ with:6
  course:-6
- course~ i:-5
- course~ in:-3
- cousin:-2
- cousin~ so:2
+ course~ i:-4
+ course~ in:-2
+ cousin:-1
+ cousin~ so:1
  cover:-6
+ cover~ cut:-1
  cover~ it:-4
  cover~ with:-6
- cows:-5
- cp:-5
+ cow:2
+ cows:-6
+ cp:-4
  crack:-2
+ crackl:3
  crackling:1
- crack~ on:-5
- craft:-1
+ crack~ along:-5
+ crack~ on:-7
  crate:-7
  creamy:-6
- cried:-8
+ cried:-6
  crisp:-5
  crisp~ tube:-5
  crock:-2
- crockpot:-3
+ crockpot:-4
  crock~ pot:1
- cross:-1
+ cross:-2
  cross~ out:-1
  crumb:-1
- crumbl:-5
- crumble:-6
+ crumbl:-6
+ crumble:-5
  crumb~ and:6
  crumb~ at:2
- crush:-5
- crust:7
+ crush:-6
+ crust:8
  crystal:-4
- cubes:-6
- cubes~ and:-5
+ cubes:-7
+ cubes~ and:-4
+ cubes~ of:2
  cubes~ the:-6
  cubes~w:-5
  cup:2
- cupboard:1
  cupboard~ and:3
  cupcake:-7
- cups:-4
+ cups:-3
  cup~ and:-9
  cup~ on:1
  cup~ weigh:-5
- cup~ with:-4
- cur:-7
+ cup~ with:-6
+ cur:-6
  cure:-8
  cured:-6
- cures:1
  cure~ ::-2
- cure~ for:-4
+ cure~ for:-5
  cure~ till:-3
  cure~ until:-1
  cure~t:-1
- curry:-5
+ curry:-6
  custard:-6
  customer:-9
- cuts:-6
- cutt:-6
- cutter:-8
- cut~ ::-3
+ cuts:-5
+ cutt:-4
+ cutter:-7
+ cut~ ::-4
  cut~ after:-3
  cut~ at:-7
  cut~ in:-3
  cut~ into:-7
- cut~ it:1
+ cut~ it:2
  cut~ next:-2
  cut~ off:-2
- cut~ on:-5
+ cut~ on:-4
  cut~ the:7
  cut~ them:-3
- cut~ too:-5
+ cut~ too:-6
  cut~ with:-5
  cut~0:-6
  cut~b:-5
@@ -1583,964 +1615,978 @@ export const weights = ` *:-6
  c~ at:-3
  c~0:-7
  d:-5
- dad:-2
+ dad:-4
  dads:-2
  dads~t:-2
- daft:4
+ daft:3
  dag:-2
  dag~ ::-1
  dairy:6
- damp:5
+ damp:4
  dare:3
  dark:-10
  das:-7
  date:-7
- dates:-7
+ dates:-5
  date~ ::-2
- date~t:-5
+ date~t:-6
  daughter':-8
- daughter:3
- daughter~ wants:-3
- daughter~ who:-5
+ daughter:2
+ daughter~ wants:-1
+ daughter~ who:-4
  day:-3
- days:-7
- day~ and:-3
+ days:-5
+ day~ and:-2
  day~ at:-5
- day~ before:4
- day~ i:-3
- day~ it:-5
+ day~ before:3
+ day~ i:-5
+ day~ it:-4
  day~ so:3
  day~ then:-4
- day~0:-4
+ day~0:-3
  day~t:-4
- de:-4
- dead:-4
- deal:5
- dear:2
+ de:-5
+ dead:-2
+ deal:6
+ dear:3
  dear~ all:3
- dear~ group:-4
+ dear~ group:-3
  december:-6
- decent:-6
+ decent:-7
+ decid:-1
  decimal:-7
  deep:2
- degre:-6
+ deer:-3
+ deer~ camp:-3
+ degre:-7
  demineralis:-8
- demonstration:1
+ demonstration:2
  dent:-8
- deodoris:-9
- diary:-3
+ deodoris:-8
+ diary:-4
  dictat:3
- dictat~ this:-3
+ dictat~ this:-4
  did:3
  didnt:4
  didnt~ weigh:6
- did~ and:2
- did~ i:-4
+ did~ and:1
+ did~ for:-2
+ did~ i:-5
  did~ in:-11
  did~ not:1
- did~ that:1
- did~ the:5
- did~ this:-2
- did~ you:-9
- did~0:1
+ did~ the:6
+ did~ this:-1
+ did~ weigh:-4
+ did~ you:-8
  did~=:-3
  died:2
- died~ at:3
- difference:-5
+ died~ at:4
+ difference:-6
  different:-7
- digit:-1
- digital:-8
- dilut:-5
- dilute:-7
- dilution:2
+ digital:-7
+ dilut:-2
+ dilute:-8
+ dilution:4
  dinner:3
- disaster:-8
+ disaster:-10
  discount:2
  dish~ soap:5
  display:6
- display~ said:-8
+ display~ said:-7
  dissolv:4
- dissolve:4
- dissolve~ it:-7
- dissolve~ the:4
- dissolve~=:-8
+ dissolve:3
+ dissolve~ it:-6
+ dissolve~ the:3
+ dissolve~=:-7
+ dissolv~ the:-1
  dissolv~ together:-1
- dissolv~<:2
+ dissolv~<:3
  dissolv~=:-5
  do:-4
- doctor:-7
+ doctor:-8
  does:-5
  doesnt:-2
  doesnt~ mind:-6
- doesnt~ smell:-5
+ doesnt~ smell:-3
  does~ anybody:-4
- does~ anyone:1
- does~ her:-3
- does~ it:-5
+ does~ anyone:3
+ does~ her:-5
+ does~ it:-4
  does~ my:-6
- does~ not:-4
- does~ that:1
- does~ the:-3
+ does~ not:-2
+ does~ the:-4
  does~ this:-1
- does~%:-6
- does~F:-7
- does~b:-6
- does~w:3
+ does~%:-5
+ does~F:-6
+ does~b:-4
+ does~w:2
+ dog:1
  dogs:-6
- dog~ got:7
+ dog~ got:8
  doing:3
  doing~ it:-4
- doing~ the:1
- doing~ this:4
+ doing~ the:2
+ doing~ this:2
  done:-5
- done~ and:-1
+ done~ i:-7
+ done~ it:-1
  dont:-3
- dont~ ask:5
- dont~ be:-4
+ dont~ ask:4
+ dont~ be:-6
  dont~ care:3
- dont~ get:4
- dont~ have:-3
+ dont~ dare:-8
+ dont~ get:3
+ dont~ have:-6
  dont~ know:6
- dont~ laugh:-1
- dont~ panic:-7
- dont~ trust:-5
+ dont~ panic:-5
+ dont~ trust:-6
  dont~ want:-8
- door:-4
- doorbell:4
+ door:-3
+ doorbell:2
  doors:-8
- dos:-1
+ dos:-2
  dose:8
  dose~ of:8
  dot:-6
- doubl:9
- double:-7
- double~ boiler:-6
- double~ check:-2
- down:2
- down~ and:-4
+ doubl:8
+ double:-6
+ double~ boiler:-5
+ double~ check:-3
+ doubt:1
+ down:1
+ down~ and:-3
  down~ by:5
  down~ from:1
  down~ the:-2
- down~ with:3
- do~ ?:-6
- do~ a:-5
+ down~ to:1
+ down~ with:4
+ do~ ?:-7
+ do~ a:-4
  do~ for:-6
  do~ i:3
- do~ in:-9
- do~ it:-1
+ do~ in:-10
+ do~ it:-2
  do~ not:-5
- do~ the:-5
+ do~ the:-6
  do~ this:-6
- do~ we:-5
- do~ with:-8
+ do~ we:-4
+ do~ with:-6
  do~ you:-4
  do~F:-3
- draft:-8
+ draft:-6
  drag:-7
- drain:5
- drama:-5
- drank:5
- draw:1
- drawer:-3
+ drain:3
+ drama:-4
+ drank:6
+ drawer:-2
  drawer~ lined:-2
- drawn:3
+ drawn:2
  dream:-5
+ dress:-10
  drew:-6
- dried:-3
+ dried:-1
  drill:-5
- drink:-5
- drip:-6
+ drink:-4
+ drip:-8
  drips:-4
- drop:-1
- dropp:6
+ drop:-2
+ dropp:5
  dropp~ below:-4
  dropp~ the:1
- drops:-2
+ drops:-1
  drops~ of:2
- drop~ of:2
+ drop~ of:3
  drop~ the:-6
  drop~ to:-3
- drove:-2
- drown:-6
- drum:5
- dry:3
- dry~ cup:-2
- dry~ hands:5
- dry~ skin:-8
- dry~ so:1
- dry~ until:4
- duck:-5
- dump:-3
- dur:5
+ drove:-3
+ drown:-7
+ drum:6
+ dry:2
+ dry~ cup:-3
+ dry~ hands:3
+ dry~ skin:-7
+ dry~ so:2
+ dry~ until:1
+ duck:-6
+ dump:-5
+ dur:4
  dust:5
  e:-5
- each:-2
- each~ and:-5
- each~ of:-3
+ each:-1
+ each~ and:-6
+ each~ of:-4
  each~ time:-1
  earlier:-4
- early:-9
- easier:-6
- easter:-6
+ early:-10
+ easier:-7
+ easter:-5
  easy:-8
- eat:-2
- eats:-7
- eczema:2
+ eat:-1
+ eats:-6
+ eczema:3
  edge:-3
- edges:-3
- edit:2
- edition:1
- edit~ ::4
- either:3
- elbow:-5
+ edges:-1
+ edit:1
+ edition:2
+ edit~ ::3
+ either:4
+ elbow:-6
+ else~ in:-1
  else~ no:-2
- empti:4
- empty:-3
+ empti:5
+ empty:-2
  empty~ and:-3
- emulsion:-5
- enamel:-9
- enamel~ pot:-6
+ emulsion:-7
+ enamel:-10
+ enamel~ pot:-7
  end:3
  ended:7
- ended~ up:-1
- ends:-9
- end~ ?:-5
- end~ after:2
+ ended~ up:-2
+ ends:-10
+ end~ ?:-4
+ end~ after:1
  end~ and:3
  end~ i:-1
- end~ is:-10
+ end~ is:-11
  end~ it:8
- end~ of:-1
+ end~ of:-2
  end~ piece:-7
- english:-3
- english~ i:-6
+ end~ up:-9
+ english:-4
+ english~ i:-5
  english~ is:-4
- enough:-3
+ enough:-1
  enough~ ?:-4
- enough~ for:-3
+ enough~ for:-4
  enough~ or:-5
- enough~ to:-3
- enough~A:-3
+ enough~ to:-2
  entire:-5
- entry:-2
+ entry:-4
  envelope:-4
- equal:1
- equal~ weight:-6
- error:-4
+ equal~ parts:2
+ equal~ weight:-5
+ error:-2
  eur:-4
- euro:-6
+ euro:-5
  even:-7
- evening:-4
+ evening:-5
  even~ all:-4
- even~ class:-4
- even~ in:-4
+ even~ class:-5
+ even~ in:-5
  ever:-10
- every:-7
+ every:-6
  everybody:-10
  everyday:-4
  everyday~ bar:-3
- everyone:-7
- everyone~ who:1
+ everyone:-6
+ everyone~ who:2
  everyth:4
- everyth~ ::-3
- everyth~ and:-5
+ everyth~ ::-4
+ everyth~ and:-6
  everyth~ at:1
- everyth~ else:2
- everyth~ in:-5
- everyth~ is:3
- everyth~ on:1
- everyth~ was:-3
+ everyth~ else:1
+ everyth~ in:-6
+ everyth~ is:2
+ everyth~ on:-1
+ everyth~ was:-5
+ everyth~ weigh:-9
  everywhere:-4
  every~ one:4
  every~ time:2
- every~t:-5
+ every~t:-4
  ex:-6
  exact:-7
- exact~ as:-9
+ exact~ as:-8
  exact~ like:1
  exact~ one:-2
  exam:-6
  except:7
- except~ for:-2
+ except~ that:-3
  except~ the:3
- exces:4
- excuse:-6
+ exces:3
+ excuse:-7
  excuse~ my:-3
- excuse~ the:-7
+ excuse~ the:-6
  expect:-4
- expensive:-4
- explain:-1
+ expensive:-5
+ explain:-2
  export:-4
- export~ from:-4
+ export~ from:-3
  extra:6
- extra~ fat:7
- extra~ virgin:-4
- extra~A:-2
- extra~F:-4
- eye:6
- eyebrow:-6
- eyes:-3
+ extra~ fat:8
+ extra~ virgin:-5
+ extra~A:-1
+ extra~F:-3
+ eye:5
+ eyebrow:-5
+ eyes:-4
  eye~ over:-2
  f:-6
  face:-6
  faces:-7
  face~ bar:-5
- facial:2
- facial~ bar:-4
- fact:6
- faded:-9
+ facial:3
+ facial~ bar:-5
+ fact:5
+ faded:-8
  fades:-6
- fail:4
- fails:-3
+ fail:2
+ fails:-4
  fail~ me:-3
  faint:-6
- faint~ of:-4
+ faint~ of:-5
  fair:3
- fair~ ::-4
- falls:-4
- false:-5
- false~ trace:-5
+ fair~ ::-5
+ falls:-5
+ false:-6
+ false~ trace:-6
  fami:-1
  famili:-6
- fan:-5
- fancy:3
+ fan:-6
+ fancy:6
  far:-4
- farm~ shop:4
+ farm:-1
+ farm~ shop:3
  far~ as:-4
  far~ too:2
- fast:-7
- faster~ than:-4
- fat:3
+ fast:-8
+ faster:1
+ faster~ than:-6
+ fat:4
  father:-1
- father~ in:4
- fats:2
+ father~ in:3
  fats~ ::-4
  fats~ ?:-4
- fats~ and:-3
- fats~ are:-3
- fats~ at:-6
- fats~ in:-7
+ fats~ and:-2
+ fats~ are:-4
+ fats~ at:-5
+ fats~ in:-8
  fats~ is:-7
- fats~ melt:-2
- fats~ or:-4
- fats~ were:-5
+ fats~ melt:-1
+ fats~ or:-5
+ fats~ were:-6
  fat~ ::1
  fat~ ?:-6
  fat~ and:2
  fat~ g:-4
- fat~ grams:-4
- fat~ in:-3
- fat~ is:2
- fat~ left:4
- fat~ of:-9
- fat~ was:-7
+ fat~ grams:-5
+ fat~ in:-5
+ fat~ is:1
+ fat~ left:5
+ fat~ of:-8
+ fat~ was:-6
  fault:3
  favour:2
  february:-8
- feed:1
- feed~ store:4
- feel:2
- feels:-5
- feels~ a:-3
- feels~ like:-7
+ feed:2
+ feed~ store:3
+ feel:1
+ feels:-7
+ feels~ a:-4
+ feels~ like:-5
  feet:2
- fell:-3
- fellow:1
- fell~ in:2
- fell~ on:2
- felt:-2
+ fell:-2
+ fell~ in:1
+ fell~ on:1
+ felt:-1
  felt~ like:-2
- fence:-6
- fete:1
- few:6
- field:-7
+ fence:-5
+ fete:3
+ few:5
+ few~ drops:-7
+ field:-8
  fifth:2
- fifth~ of:8
- fig:-6
- fight:2
- figur:-1
- figure:8
- file:1
- files:-3
- fill:3
+ fifth~ of:7
+ fig:-4
+ fight:4
+ figure:7
+ file:3
+ files:-4
+ fill:2
  fills:-6
  fills~ my:-7
  fills~ the:-1
- fills~0:-3
- fill~ in:-4
- fill~ the:3
+ fills~0:-4
+ fill~ in:-5
+ fill~ it:-1
+ fill~ the:4
  fill~ to:3
- fill~ up:5
- fill~0:1
- film:-8
- film~ on:-5
- filter:-2
+ fill~ up:4
+ fill~0:2
+ film:-6
+ film~ on:-4
+ filter:-3
  final:-2
  find:8
- finds:-5
+ finds:-3
  find~ the:2
- find~F:2
- fine:-6
+ find~F:3
+ fine:-5
  finer:-5
  fine~ ?:-4
  fine~ and:-2
  fine~ but:-4
- fine~ for:-5
+ fine~ for:-6
  fine~ or:-4
- finger:-1
+ finger:1
  finish:2
- finish~ paste:-6
+ finish~ paste:-5
  finish~ with:5
- fire:-8
+ fire:-10
  firm:6
- firmer:-1
  first:-4
+ first~ ::-1
  first~ and:-3
- first~ attempt:-7
- first~ ever:-6
+ first~ attempt:-6
+ first~ batch:1
+ first~ ever:-4
  first~ go:-2
- first~ hour:-2
+ first~ hour:-1
  first~ i:-1
+ first~ in:-3
  first~ it:-3
  first~ lot:4
- first~ one:-3
- first~ so:8
- first~ soap:-1
- first~ the:-3
- first~ then:-9
- first~ time:4
- first~ to:-4
- first~ try:-4
- first~ went:-3
- first~0:2
+ first~ one:-1
+ first~ so:7
+ first~ soap:-3
+ first~ the:-2
+ first~ then:-8
+ first~ time:3
+ first~ timer:-2
+ first~ to:-3
+ first~ try:-5
+ first~ went:-2
+ first~0:3
  first~t:3
- fish:-2
- fit:-4
+ fish:-3
+ fish~ out:-1
+ fit:-3
  fits:-5
  fits~ the:-5
- fit~ the:1
+ fit~ the:2
  fixed:-10
- fizz:-2
+ fizz:-3
  flak:5
  flake:8
  flame:-6
  flat:1
- flat~ and:-6
- flat~ boil:3
- flat~ in:-6
+ flatmate:-1
+ flat~ and:-5
+ flat~ boil:1
+ flat~ for:2
+ flat~ in:-7
  float:-4
- float~ an:-6
- floor:3
+ float~ an:-4
+ floor:2
  floor~ and:-3
  fluid:4
- fluid~ ounc:7
- foam:-6
- foams:-8
- foam~ from:-4
+ fluid~ ounc:8
+ foam:-4
+ foams:-7
+ foam~ from:-6
  foam~ over:6
- fold:-2
+ foil:1
+ fold:-3
  folder:-7
  fold~ in:1
  folk:-8
- folks:-7
+ folks:-6
  follow:-2
- forever:-7
- forever~ to:-5
+ forever:-6
+ forever~ to:-4
+ forget:-1
  forgett:-1
- forget~ the:-1
- forgiv:-8
+ forgiv:-9
  forgive:-5
  forgot:4
  forgotten:4
- forgot~ it:2
+ forgot~ it:3
  forgot~ to:3
- form:-7
+ form:-8
  formula:-5
  forum:-9
  for~ a:-3
- for~ about:1
+ for~ about:2
  for~ after:3
- for~ ages:-1
- for~ all:-2
+ for~ all:-1
  for~ an:-4
- for~ any:-3
- for~ babi:-7
- for~ baby:3
+ for~ any:-5
+ for~ babi:-8
+ for~ baby:4
  for~ both:6
- for~ bubbl:-1
- for~ candl:-7
+ for~ candl:-8
  for~ christma:-3
- for~ days:-4
+ for~ days:-5
  for~ each:4
- for~ faces:-7
+ for~ every:-5
+ for~ faces:-6
  for~ floor:-3
  for~ free:3
- for~ fry:-1
+ for~ fry:-3
  for~ gram:5
  for~ half:5
- for~ hands:2
- for~ her:1
- for~ his:-4
- for~ it:-4
- for~ laundry:4
- for~ looks:-5
+ for~ hardnes:-1
+ for~ his:-5
+ for~ it:-3
+ for~ laundry:3
+ for~ looks:-6
  for~ luck:5
  for~ me:1
+ for~ more:2
  for~ my:1
  for~ next:-3
- for~ no:5
- for~ noth:-7
+ for~ no:4
+ for~ noth:-5
  for~ once:7
- for~ one:2
+ for~ one:3
  for~ our:-2
- for~ people:-3
- for~ read:-4
- for~ salad:-11
+ for~ people:-5
+ for~ read:-3
+ for~ salad:-10
  for~ saturday:3
- for~ shav:-3
+ for~ shav:-5
  for~ skin:-6
  for~ soap:-8
- for~ some:-8
+ for~ some:-7
+ for~ test:-7
  for~ that:-1
  for~ the:2
  for~ these:-3
- for~ this:-3
- for~ those:-3
+ for~ this:-2
+ for~ those:-2
  for~ today:3
  for~ us:2
  for~ wash:-2
- for~ what:5
+ for~ what:4
  for~ word:-6
- for~ years:-2
- for~ you:-8
- for~ your:4
- for~%:8
+ for~ years:-3
+ for~ you:-7
+ for~ your:2
+ for~%:6
  for~0:-6
- for~=:-5
- for~>:1
+ for~=:-4
+ for~>:-1
  for~A:-2
  for~B:-2
  for~F:1
- for~L:-6
- for~N:-5
- for~S:-7
+ for~L:-5
+ for~N:-6
+ for~S:-9
  for~T:-6
  for~W:-1
- for~b:-1
+ for~X:1
+ for~b:-2
  for~d:-8
- for~e:-8
+ for~e:-7
  for~t:-7
  for~v:-3
- for~w:-1
- found:7
+ found:6
  found~ a:1
- found~ in:-7
- found~ it:5
- found~ on:1
- found~ out:1
+ found~ in:-5
+ found~ it:3
+ found~ on:2
+ found~ out:2
  found~ the:7
- found~ this:-7
- fractionat:11
- fram:-10
- freeze:-5
+ found~ this:-9
+ fourth:-7
+ fractionat:12
+ fram:-9
+ free:-1
+ freeze:-4
  freezer:-2
- freezer~ for:-8
- freezer~ in:-3
- freezer~ paper:-4
- freeze~ the:-5
+ freezer~ for:-6
+ freezer~ in:-2
+ freezer~ paper:-3
+ freeze~ the:-6
  free~ lol:-4
  fresh:-2
  friday:2
- friday~ and:-4
+ friday~ and:-2
  fridge:-2
- fridge~ for:-7
- fridge~ overnight:-8
- fried:1
+ fridge~ for:-6
+ fridge~ overnight:-7
+ fried:2
  friend':-4
  friend:-6
- friend~ says:-7
- friend~ who:4
+ friend~ says:-6
+ friend~ who:5
  friend~ with:-1
  frighten:-6
  from~ ::-7
  from~ a:2
  from~ an:-5
- from~ another:-2
- from~ before:-2
+ from~ another:-1
  from~ graz:-3
- from~ it:-2
+ from~ it:-4
  from~ krakow:-2
  from~ last:-6
  from~ me:-3
- from~ my:-3
- from~ our:1
- from~ portugal:1
- from~ sunday:9
+ from~ memory:-1
+ from~ my:-4
+ from~ our:2
+ from~ portugal:2
+ from~ sunday:7
  from~ that:2
- from~ the:1
- from~ what:-6
+ from~ there:7
+ from~ what:-8
  from~ work:3
  from~0:-4
- from~=:-1
- from~F:-4
- from~L:-8
- from~t:-9
- from~w:-8
- front:-2
+ from~=:-2
+ from~F:-5
+ from~L:-6
+ from~t:-10
+ from~w:-9
  front~ of:-6
  froze:4
- frozen:-1
  frozen~ cubes:-3
  frozen~ in:1
  frozen~ to:-5
  frozen~w:-8
- froze~ it:2
+ froze~ it:3
  fruit:-5
- fry:2
+ fry:3
  fryer:3
- full:6
- full~ bottle:-8
+ full:7
+ fully:1
+ full~ bottle:-7
  full~ of:-5
- fume:-7
- fumes:-10
+ fume:-8
+ fumes:-9
  fun:-10
- funny:-7
- further:6
+ funny:-8
+ further:5
  fwd:-2
- fwd~ ::-2
+ fwd~ ::-3
  f~0:-6
  g:-4
- garage:-8
+ garage:-4
  garden:-5
  gas:-4
- gate:-7
- gave:2
+ gate:-5
+ gave:1
  gave~ it:1
- gave~ me:6
- gave~ out:7
- gave~ the:-3
- gave~ up:6
- gave~0:-10
+ gave~ me:5
+ gave~ out:8
+ gave~ the:-4
+ gave~ up:5
+ gave~ us:1
+ gave~0:-7
  gel:-3
- gell:-2
+ gell:-3
  gel~ ::-3
- gel~ at:-1
  gel~ phase:-7
- generou:4
- gent:-6
+ generou:5
+ gent:-8
  gentle:-2
  gentler:4
  german:-4
- get:-4
- gets:-4
- gets~ a:2
- gets~ the:-4
- gets~0:-5
- gett:-8
- get~ a:3
+ get:-3
+ gets:-5
+ gets~ a:3
+ gets~ the:-5
+ gets~0:-4
+ gett:-7
  get~ it:2
  get~ the:2
- get~ to:-7
+ get~ to:-8
  get~0:-7
- get~F:6
- ghana:-6
+ get~F:4
+ ghana:-7
  gift:-8
- gifts:-3
- girl:-3
- giv:-8
- give:-3
- given:-4
- gives:-8
+ gifts:-4
+ girl:-2
+ girls:-7
+ giv:-7
+ give:-2
+ given:-3
+ gives:-9
  gives~ me:-3
  gives~ the:-7
- gives~%:5
- gives~0:-8
- give~ it:-8
+ gives~%:4
+ gives~0:-7
+ give~ it:-6
  give~ me:1
  give~ or:4
  give~ the:-4
- give~ to:-3
- glad:-2
+ give~ to:-2
+ glad:-1
  glass:-1
- glass~ and:6
+ glass~ and:5
  glass~ of:5
  glossy:-3
  glov:-9
- glov~ and:-6
- glov~ on:-5
- glug:6
+ glov~ and:-7
+ glov~ on:-4
+ glug:7
  glug~ of:4
- go:-1
- goat:2
+ goat:4
  goats:-1
  goats~ are:2
  goes:-6
  goes~ away:-3
- goes~ grainy:-3
+ goes~ grainy:-2
  goes~ in:-2
  goes~ into:-5
  goes~ off:-5
- goes~ on:-9
- goes~ up:-7
+ goes~ on:-8
+ goes~ up:-8
  goggl:-9
- goggl~ and:-3
- goggl~ on:-4
+ goggl~ and:-4
+ goggl~ on:-3
  going:4
  going~ by:-5
  going~ in:4
- gone:5
+ gone:4
  gone~ after:-6
- gone~ by:-10
- gone~ up:-2
+ gone~ by:-11
+ gone~ from:-4
+ gone~ in:2
+ gone~ up:-3
  gonna:3
- good:-1
+ good:-2
  good~ ?:-4
  good~ bit:8
- good~ day:-5
+ good~ day:-4
  good~ enough:-1
  good~ even:-3
- good~ for:-6
- good~ glug:7
- good~ morn:-5
- good~ one:-7
+ good~ for:-7
+ good~ glug:6
+ good~ i:5
+ good~ morn:-4
+ good~ one:-6
  good~ or:-2
  good~ pot:-1
  good~ to:-2
  good~F:-9
- good~t:-6
- goose:-4
- got:5
- got~ a:-3
+ good~t:-5
+ goose:-3
+ got:4
+ got~ a:-4
  got~ in:-1
  got~ into:6
  got~ it:-1
  got~ my:-7
- got~ round:5
- got~ swapp:1
+ got~ round:2
+ got~ swapp:2
  got~ the:-3
- got~ to:4
+ got~ thick:-1
+ got~ to:6
  got~ too:3
- got~ wet:1
- got~0:-2
+ got~ wet:2
+ got~0:-7
  got~=:-4
- got~S:-5
- got~b:5
+ got~S:-4
+ got~b:4
  go~ ?:-3
  go~ at:5
- go~ by:3
- go~ clear:1
- go~ into:-8
- go~ on:-6
- go~ out:4
+ go~ by:2
+ go~ down:-1
+ go~ in:-2
+ go~ into:-10
+ go~ on:-7
+ go~ out:2
  go~ over:-6
- go~ rancid:-6
- go~ to:-2
+ go~ rancid:-7
+ go~ to:-3
  go~ up:3
- go~ with:8
- go~ wrong:-4
- grabb:7
- grade:3
- grain:-7
- grainy:-4
- gram:-1
+ go~ with:10
+ go~ wrong:-3
+ grabb:6
+ grade:4
+ grain:-8
+ grainy:-5
+ gram:-3
  gramm:-8
  grams:-1
  grams~ ::-7
  grams~ and:-2
  grams~ cost:-2
- grams~ for:-1
- grams~ i:5
+ grams~ for:-2
+ grams~ i:4
+ grams~ of:2
  grams~ so:-10
  grams~A:-4
- grams~e:-7
+ grams~e:-4
  gram~ for:5
  grand:-5
  grandad:5
  granddaughter:-4
- grandmother:-7
- grandmother~ had:-2
+ grandmother:-8
+ grandmother~ had:-3
+ grandmother~ in:-6
  grandpa:2
- grandson:4
+ grandson:7
  granny:-2
  grans:-6
- grat:1
- grate:-4
+ grate:-3
  grateful:-2
- grate~ the:-7
+ grate~ the:-6
  gravy:-1
- graz:-5
+ graz:-6
  greas:-2
  grease:-3
- greasy:1
- great:-2
- great~ aunt:-3
+ great~ aunt:-2
  green:-2
- green~ and:5
- green~ one:-2
+ green~ and:4
+ green~ one:-3
  greeting:-5
  greeting~ from:-5
  grind:-5
  grind~ the:-2
- grocer:-4
- ground:-8
- group:2
- group~ ::-2
+ grocer:-6
+ ground:-9
+ group:1
+ group~ ::-3
  group~ of:-5
- grown:2
- guess:10
- guess~ the:-4
- guest:-9
- guild:-6
+ grown:3
+ guess:11
+ guess~ the:-5
+ guest:-6
+ guild:-8
  g~ ::-6
  g~ cost:-2
  g~ oz:-3
  g~e:-8
- ha:3
- habit:2
+ ha:2
+ habit:3
  had:2
- hadnt:7
+ hadnt:6
  had~ a:-6
- had~ already:8
+ had~ already:9
  had~ been:5
  had~ come:4
  had~ cool:-7
  had~ dropp:-3
- had~ gone:7
- had~ in:-2
- had~ it:5
- had~ melt:3
- had~ no:-2
+ had~ gone:8
+ had~ in:-3
+ had~ it:3
+ had~ melt:2
+ had~ no:-3
  had~ only:-1
  had~ set:2
- had~ some:-3
- had~ that:-1
- had~ the:-4
+ had~ some:-2
+ had~ that:1
+ had~ the:-1
  had~ to:-6
- had~0:-5
+ had~0:-4
  had~<:-6
- had~=:2
- had~>:-7
+ had~>:-8
  had~F:2
- had~N:-4
- had~X:4
+ had~N:-5
+ had~X:2
  had~b:7
  hair:-1
  half:5
  halfway:-5
- halfway~ through:5
- half~ a:4
- half~ and:-5
- half~ as:4
- half~ batch:4
- half~ is:5
- half~ of:2
+ halfway~ through:6
+ half~ a:3
+ half~ and:-4
+ half~ as:3
+ half~ batch:5
+ half~ is:3
+ half~ of:1
  half~ size:2
- half~ the:-1
- half~A:-7
+ half~A:-5
  half~F:-1
- half~I:-4
- half~W:-7
- hall:-8
+ half~I:-5
+ half~W:-8
+ hall:-7
  hallo:-4
  hallo~ my:-2
- halv:8
+ halv:5
  halve:-1
- halv~ it:4
- hammer:4
+ halv~ it:-5
+ hammer:3
  hand:-2
  handful:1
- handful~ of:-7
- handle:-4
+ handful~ of:-6
+ handle:-3
  handout:1
  handout~0:-4
  hands:-1
- hands~ ?:-4
- hands~ are:2
- handwrit:4
+ hands~ ?:-3
+ hands~ after:-3
+ hands~ are:1
+ handwrit:3
  handy:-7
- hand~ ::1
- hand~ and:-1
  hand~ in:-5
- hand~ on:5
+ hand~ on:4
  hand~ out:-8
- hand~ soap:-4
+ hand~ soap:-5
  hand~ warm:-1
  hand~ with:-4
- hang:6
- hangs:-6
- happen:1
+ hang:5
+ hangs:-7
+ happen:2
  happy:3
- happy~ with:-8
+ happy~ with:-7
  hard:-5
- harden:-6
+ harden:-8
  harder:-3
  harder~ bar:-2
- hardnes:-5
+ hardnes:-6
  hardware:-1
- hardware~ store:-6
+ hardware~ store:-5
  hard~ after:-2
  hard~ and:-4
  hard~ any:-6
- hard~ as:-5
- hard~ smell:-3
- hard~ to:5
- hard~W:-9
- harm:-6
- harsh:-8
- has:2
- hasnt:-6
+ hard~ as:-7
+ hard~ smell:-5
+ hard~ to:4
+ hard~W:-7
+ harm:-5
+ harsh:-10
+ has:3
+ hasnt:-7
  has~ anyone:-7
- has~ become:-2
- has~ been:-1
+ has~ become:-3
+ has~ been:-2
  has~ cool:-7
- has~ done:-7
+ has~ done:-5
  has~ dry:1
  has~ gone:-1
  has~ it:3
- has~ made:-3
- has~ moved:-7
- has~ no:-3
- has~ the:5
- has~ to:-3
- has~=:-6
- has~F:7
- has~N:1
- hate:-4
+ has~ made:-4
+ has~ moved:-8
+ has~ no:-4
+ has~ the:3
+ has~ to:-4
+ has~=:-5
+ has~F:6
+ hate:-5
  hates:-1
  hav:-2
  have:-1
- havent:3
- have~ a:-7
- have~ asked:2
- have~ been:-1
- have~ done:-1
- have~ enough:-4
- have~ for:1
- have~ gone:4
- have~ had:3
- have~ i:-8
+ havent:4
+ have~ a:-10
+ have~ asked:3
+ have~ done:-2
+ have~ enough:2
+ have~ gone:3
+ have~ had:2
+ have~ i:-6
  have~ in:-1
  have~ it:2
  have~ made:-5
  have~ my:-7
  have~ never:3
  have~ no:-3
- have~ not:-7
+ have~ not:-8
  have~ put:6
- have~ the:3
+ have~ the:2
  have~ to:-9
- have~ used:-3
+ have~ used:-4
  have~0:-5
  have~=:-6
- have~>:-4
+ have~>:-6
  have~F:3
  hdpe:-6
  he:-2
- head:-3
- heap:9
+ head:-2
+ heap:10
  heap~ spoon:1
  hear:-1
- heard:2
+ heard:3
  heart:-2
  heat:-12
  heats:-6
@@ -2549,434 +2595,443 @@ export const weights = ` *:-6
  heat~ i:-3
  heat~ off:-3
  heat~ the:-5
- heaven:-7
- heavy:3
- heavy~ ?:-5
- heavy~ or:-6
- hed:3
- height:-5
- held:11
- held~ back:2
- held~ the:1
+ heaven:-8
+ heavy:1
+ heavy~ ?:-6
+ heavy~ or:-4
+ hed:4
+ height:-6
+ held:10
  hell:-5
  hello:-4
- hello~ from:-2
+ hello~ from:-1
  hello~ i:-3
- help:5
+ help:7
  helps:-2
  help~ with:1
  hence:-4
- hence~ the:-10
+ hence~ the:-9
  hens:-9
  her:-5
  heres:-7
  heres~ my:-1
- heres~ the:-5
+ heres~ the:-6
  heres~ what:-7
  here~ ::-2
- here~ and:-4
+ here~ and:-3
+ here~ are:-3
  here~ goes:-3
- here~ i:3
+ here~ i:4
  here~ in:-5
  here~ is:2
- here~ it:-6
+ here~ it:-7
  here~ so:-3
  here~ we:-8
  hers:-10
- herself:-5
- hers~ and:-5
- hers~ with:-10
+ herself:-7
+ hers~ and:-4
+ hers~ is:-4
+ hers~ with:-8
  her~ hands:-4
- her~ life:-7
- her~ own:-2
+ her~ life:-6
+ her~ own:-1
  her~ soap:-6
- her~A:-4
- her~F:-11
+ her~A:-3
+ her~F:-10
+ hes:-1
  hey:-5
  he~ also:-7
- he~ has:-4
- he~ is:-9
+ he~ has:-5
+ he~ is:-1
  he~ says:6
  he~ was:-7
  hid:-10
  hide:-6
- high:-6
- him:-5
- himself:4
+ high:-5
+ him:-6
+ himself:3
  his:-6
- hiss:1
- his~A:-6
- hit:2
- hit~ it:-4
- hive:-7
- hives:-6
+ hiss:2
+ his~A:-5
+ hit:1
+ hit~ it:-6
+ hive:-6
+ hives:-5
  hiya:1
+ hi~ all:1
  hi~ everyone:-3
- hmm:4
+ hmm:7
  hob:-1
  hola:-3
- holds:-3
+ hold:-1
+ holds:-4
  holds~ a:3
- holds~0:-4
+ holds~0:-3
  holds~v:-5
- holds~w:-8
- hold~ ?:-3
- hold~ back:4
+ holds~w:-11
+ hold~ ?:-2
+ hold~ back:6
  hold~ the:4
  hold~ up:-3
  hole:-5
  holes:-9
- holiday:-8
+ holiday:-10
  home:1
- home~ and:4
- honest:6
- hood:-7
+ home~ and:5
+ honest:4
+ hood:-9
  hope:2
  hope~ it:-6
  hope~ the:-4
- hot:-9
- hotter:-7
- hotter~ than:-3
+ hot:-7
+ hotter:-10
+ hotter~ than:-5
+ hot~ ?:-1
  hot~ or:-5
  hour:-3
  hour~ and:-4
- hour~ then:-2
+ hour~ then:-3
+ hour~ until:-1
  hour~0:1
- house:3
- house~ smell:-8
+ house:4
+ house~ smell:-6
  how:2
- hows:-6
- how~ do:1
- how~ does:-4
+ hows:-5
+ how~ do:2
+ how~ does:-5
  how~ i:3
- how~ it:-2
- how~ long:-8
- how~ many:-6
- how~ much:7
- how~ my:-8
+ how~ it:2
+ how~ long:-6
+ how~ many:-7
+ how~ much:8
+ how~ my:-9
  how~ the:-9
- how~ to:-9
- how~ we:-5
+ how~ to:-11
+ how~ we:-6
  hp:-4
  hp~ in:-3
  hubby:2
  huge:5
  humidity:-2
  humidity~%:-4
- hurry:-5
- hurt:-1
- hurts:-5
- husband:3
- husband~ says:-6
- husband~ think:-9
+ hurry:-4
+ hurt:-2
+ hurts:-4
+ husband:1
+ husband~ says:-5
+ husband~ think:-10
  husband~ who:-7
  hydrogenat:1
- i'd:1
+ i'd:2
  i'd~ already:4
  i'd~ be:-7
- i'd~ been:1
- i'd~ do:-8
- i'd~ guess:11
- i'd~ have:-7
- i'd~ like:6
- i'd~ love:-5
+ i'd~ do:-7
+ i'd~ guess:9
+ i'd~ have:-8
+ i'd~ like:7
+ i'd~ love:-4
  i'd~ never:-5
  i'd~ pour:-2
  i'd~ put:3
  i'd~ rather:-1
- i'd~ read:4
- i'd~ say:5
- i'd~ use:-6
- i'd~ weigh:2
+ i'd~ read:3
+ i'd~ say:4
+ i'd~ use:-8
+ i'd~ weigh:3
  i:3
  idea:-2
- idea~ which:6
- idk:4
- ie:6
+ idea~ about:2
+ idea~ which:4
+ idk:2
+ ie:5
  ie~=:-7
- if:-2
- if~ anyone:-3
- if~ i:1
+ if:-3
+ if~ anyone:-2
+ if~ i:2
  if~ im:3
- if~ it:3
- if~ its:-2
- if~ my:3
+ if~ it:2
+ if~ its:-1
+ if~ my:2
  if~ somebody:-6
- if~ that:4
- if~ thats:1
- if~ the:-4
+ if~ someone:1
+ if~ that:3
+ if~ the:-7
  if~ ther:-5
- if~ this:2
- if~ ur:-8
- if~ you:-4
+ if~ this:3
+ if~ ur:-7
+ if~ you:-3
  if~ your:-6
  if~ youre:-7
  if~ yours:-4
  if~ youve:-7
- if~A:-5
+ if~A:-4
  if~F:-6
  if~b:-5
  ignore:7
- ignore~ the:7
+ ignore~ the:8
  ill~ do:-4
- ilse:-2
- im:2
- impatient:-6
+ ilse:-1
+ im:1
+ impatient:-8
  im~ a:-3
- im~ after:8
+ im~ after:7
  im~ aim:2
- im~ ask:-1
+ im~ ask:-2
  im~ at:-8
- im~ doing:-4
+ im~ doing:-3
  im~ going:2
  im~ in:-7
  im~ mak:2
- im~ not:1
+ im~ nervou:-8
  im~ on:2
- im~ told:-6
+ im~ told:-4
  im~ using:6
  im~0:-3
- in:1
  inch:1
- incl:1
+ incl:-1
  includ:4
- includ~ the:9
+ includ~ the:8
  individual:-7
  individual~ mould:-7
- infus:3
+ infus:5
  infus~ with:4
  ingredient:-4
+ ingredient~ amount:-3
  ingredient~ g:-3
  ingredient~ grams:-4
  ingredient~ oz:-6
- ingredient~ weight:-4
- inside:-5
- insist:8
- instant:-3
- instead:3
- instead~ of:-1
- instruction:1
- insulate:-7
- internet:-4
+ ingredient~ weight:-3
+ inside:-4
+ insist:6
+ instant:-2
+ instead:4
+ insulate:-6
+ internet:-2
  into:-1
- into~ a:-7
- into~ cubes:-6
+ into~ a:-6
+ into~ cubes:-7
  into~ it:1
  into~ mould:-4
- into~ oils:-3
+ into~ oils:-4
  into~ one:-8
  into~ that:4
- into~ the:3
- into~ this:7
- into~0:-6
- into~=:-5
- into~W:-6
+ into~ the:2
+ into~ this:6
+ into~0:-4
+ into~=:-6
+ into~W:-7
  into~b:1
  into~v:-3
- in~ ::1
- in~ ?:4
+ in~ ::3
+ in~ ?:5
  in~ a:-2
  in~ about:-1
- in~ after:7
- in~ all:-7
- in~ an:-6
- in~ and:-1
+ in~ after:6
+ in~ all:-8
+ in~ an:-5
+ in~ and:-2
  in~ another:6
  in~ april:-7
  in~ as:2
  in~ at:3
- in~ august:2
- in~ batch:-4
+ in~ august:3
+ in~ batch:-5
  in~ before:7
- in~ between:-7
- in~ blend:-9
+ in~ between:-6
+ in~ blend:-8
  in~ burst:-2
- in~ by:2
- in~ case:-7
+ in~ by:1
+ in~ case:-8
  in~ class:1
  in~ cold:-6
  in~ cubes:-6
- in~ dag:-2
- in~ each:-3
- in~ every:-2
- in~ fact:5
- in~ first:-6
- in~ for:8
+ in~ dag:-1
+ in~ each:-4
+ in~ every:-3
+ in~ fact:4
+ in~ first:-7
+ in~ for:10
  in~ front:-7
- in~ g:2
- in~ grams:-10
- in~ half:2
+ in~ g:1
+ in~ grams:-9
+ in~ half:1
  in~ her:-9
  in~ here:-1
  in~ hers:-9
- in~ his:-10
+ in~ his:-9
  in~ hot:-7
- in~ i:6
+ in~ i:5
  in~ it:2
- in~ its:6
- in~ january:-5
- in~ july:-7
- in~ june:-7
- in~ last:-2
+ in~ its:7
+ in~ january:-7
+ in~ july:-8
+ in~ june:-8
+ in~ last:-1
  in~ law:-2
  in~ laws:-3
- in~ march:-9
+ in~ march:-10
  in~ may:2
  in~ maybe:5
  in~ mould:-5
- in~ my:-2
- in~ no:-6
+ in~ my:-1
+ in~ no:-5
+ in~ november:-4
  in~ october:-1
  in~ ohio:-5
  in~ on:-5
- in~ once:10
- in~ one:4
- in~ or:2
- in~ order:-6
- in~ ounc:1
- in~ our:4
+ in~ once:8
+ in~ one:3
+ in~ or:3
+ in~ order:-4
+ in~ our:5
+ in~ oz:-1
+ in~ parts:-4
  in~ place:1
  in~ plus:-4
  in~ red:1
  in~ short:-4
  in~ slow:-2
- in~ small:-5
+ in~ small:-6
  in~ so:4
- in~ spr:-8
+ in~ spr:-7
  in~ step:-6
- in~ steps:5
+ in~ steps:4
  in~ summer:-5
  in~ that:2
  in~ the:-2
  in~ there:5
- in~ time:1
- in~ tiny:6
- in~ to:-3
+ in~ tiny:7
+ in~ to:-1
  in~ too:1
- in~ total:-5
+ in~ total:-6
  in~ truth:2
- in~ under:-3
+ in~ under:-4
  in~ week:-3
- in~ went:5
+ in~ went:6
+ in~ what:-6
  in~ when:-5
+ in~ which:1
  in~ winter:-3
- in~ with:4
+ in~ with:5
  in~ your:-1
- in~0:-6
- in~<:4
+ in~0:-7
+ in~<:3
  in~=:-5
- in~>:-1
+ in~>:-2
  in~F:-3
  in~I:-7
- in~L:2
+ in~L:3
  in~N:7
- in~W:-5
+ in~W:-4
  in~b:-9
  in~e:3
- in~l:-1
- in~r:-4
+ in~l:-2
+ in~r:-6
  in~t:-6
- in~v:-10
+ in~v:-9
  in~w:1
  ish:-6
  isnt:6
- isnt~ in:5
- isnt~ it:5
- issue:-1
+ isnt~ in:4
+ isnt~ it:4
+ issue:-2
  is~ a:2
  is~ about:-6
- is~ actual:5
+ is~ actual:4
  is~ all:-2
- is~ already:2
- is~ alway:-1
+ is~ already:1
+ is~ alway:-2
  is~ an:4
- is~ and:-8
+ is~ and:-5
  is~ as:-2
- is~ at:-6
- is~ below:-6
+ is~ at:-7
+ is~ below:-5
  is~ better:1
- is~ cheap:-4
+ is~ cheap:-5
  is~ clear:-4
+ is~ com:1
  is~ correct:-9
- is~ dear:-1
- is~ dry:5
- is~ enough:-6
- is~ exact:-7
- is~ fine:-11
+ is~ done:1
+ is~ dry:4
+ is~ enough:-5
+ is~ exact:-8
+ is~ fine:-10
  is~ finish:2
- is~ for:-3
- is~ going:5
+ is~ for:-4
+ is~ from:1
+ is~ going:4
  is~ gone:-6
- is~ good:-9
+ is~ good:-8
  is~ grams:1
- is~ half:2
- is~ hard:-1
- is~ her:-4
- is~ hot:-7
- is~ how:-1
- is~ in:3
+ is~ half:1
+ is~ hard:-2
+ is~ her:-3
+ is~ hot:-6
+ is~ in:2
  is~ it:-3
- is~ just:-6
- is~ like:-4
+ is~ just:-9
+ is~ left:-2
+ is~ like:-3
  is~ love:-4
- is~ meant:-3
- is~ mine:-9
- is~ my:-1
- is~ near:-9
- is~ no:-6
- is~ normal:-8
- is~ not:-3
+ is~ meant:-1
+ is~ mine:-8
+ is~ more:-1
+ is~ near:-8
+ is~ no:-7
+ is~ normal:-5
+ is~ not:-4
  is~ noth:-2
- is~ now:6
- is~ off:2
- is~ oil:2
- is~ ok:-7
- is~ on:1
+ is~ now:7
+ is~ off:3
+ is~ oil:1
+ is~ ok:-6
+ is~ on:-2
  is~ one:3
- is~ only:-8
+ is~ only:-10
  is~ our:-6
  is~ out:1
- is~ over:2
+ is~ over:1
  is~ plenty:2
  is~ real:9
- is~ safe:-2
- is~ set:-2
+ is~ set:-1
  is~ she:-2
- is~ small:-3
- is~ sold:3
- is~ step:-2
- is~ still:1
- is~ technical:7
- is~ that:-2
+ is~ short:1
+ is~ small:-4
+ is~ so:-1
+ is~ sold:4
+ is~ step:-3
+ is~ still:-1
+ is~ technical:6
+ is~ that:-3
  is~ the:-3
- is~ there:-4
- is~ thick:-5
- is~ this:-9
+ is~ there:-3
+ is~ thick:-4
+ is~ this:-7
  is~ too:2
  is~ under:-2
- is~ weigh:-4
+ is~ weigh:-3
  is~ what:3
  is~ where:-8
- is~ whether:-6
- is~ why:-7
+ is~ whether:-7
+ is~ why:-6
  is~ with:10
  is~ worth:-6
  is~ written:-1
- is~%:-1
+ is~ wrong:-7
  is~0:5
  is~<:-6
- is~=:-6
- is~>:-8
- is~A:3
+ is~=:-5
+ is~>:-6
+ is~A:-2
  is~F:5
- is~L:2
- is~N:8
- is~S:2
+ is~L:5
+ is~N:9
+ is~S:1
  is~T:-6
- is~b:3
- is~d:-2
+ is~b:5
+ is~d:-1
  is~e:-7
- is~l:1
+ is~r:3
  is~t:-8
  is~v:-2
  is~w:-2
@@ -2984,261 +3039,264 @@ export const weights = ` *:-6
  itch:-2
  item:-3
  item~ grams:-3
- itll:-2
- itll~ be:2
+ item~ qty:-1
+ itll:2
+ itll~ be:5
  its:1
  itself:-5
  itself~ off:-1
  its~ a:2
  its~ about:-6
- its~ all:-2
- its~ as:-6
+ its~ all:-3
+ its~ as:-7
  its~ been:-6
  its~ clear:-5
- its~ cook:6
+ its~ cook:5
  its~ date:-5
- its~ fine:-5
+ its~ fine:-6
  its~ for:6
- its~ gone:2
- its~ hot:-5
+ its~ from:6
+ its~ gone:1
+ its~ hot:-6
  its~ in:-3
- its~ just:-6
+ its~ just:-7
  its~ like:1
  its~ made:3
- its~ meant:-2
+ its~ meant:-1
  its~ my:1
- its~ not:-5
- its~ on:-9
- its~ only:-2
- its~ own:-4
- its~ place:4
+ its~ not:-6
+ its~ on:-6
+ its~ only:-3
+ its~ own:-3
+ its~ place:5
  its~ ready:-6
- its~ sitt:-5
+ its~ sitt:-4
  its~ the:-2
- its~ time:-5
+ its~ time:-6
  its~ weight:-6
- its~ what:5
+ its~ what:4
  its~0:7
  its~=:-6
- its~A:6
- its~N:7
- its~b:-3
+ its~A:5
+ its~F:1
+ its~N:5
+ its~b:-4
  its~d:-6
  its~l:3
  its~t:1
  it~ ::-7
- it~ ?:-3
- it~ a:2
- it~ about:-5
+ it~ ?:-2
+ it~ a:1
+ it~ about:-6
  it~ add:-4
  it~ after:-2
  it~ again:3
  it~ alone:-6
  it~ already:2
- it~ and:-3
+ it~ and:-4
  it~ another:3
- it~ anyway:-9
+ it~ anyway:-7
  it~ as:-2
- it~ away:-4
- it~ back:-1
- it~ bad:7
- it~ be:1
+ it~ away:-6
+ it~ back:1
+ it~ bad:8
+ it~ be:2
  it~ because:4
  it~ before:-5
- it~ behav:-3
- it~ bit:7
+ it~ behav:-2
+ it~ bit:5
  it~ but:-6
- it~ by:-1
- it~ came:1
- it~ can:-6
- it~ check:-7
+ it~ can:-5
+ it~ check:-8
  it~ clear:-5
  it~ climb:-4
- it~ cold:-2
- it~ come:-5
- it~ comes:2
+ it~ come:-4
+ it~ comes:3
  it~ cooks:-4
- it~ cool:1
+ it~ cool:2
  it~ cools:-5
- it~ correct:-5
+ it~ correct:-4
  it~ cost:-5
- it~ crack:-4
+ it~ crack:-6
  it~ crumbl:-1
- it~ cut:-4
- it~ did:-6
- it~ didnt:3
- it~ do:-5
- it~ does:1
- it~ doesnt:-2
+ it~ cut:-5
+ it~ did:-3
+ it~ didnt:2
+ it~ do:-4
+ it~ does:-1
+ it~ doesnt:-1
+ it~ down:1
  it~ dried:3
  it~ drop:-3
- it~ enough:-3
- it~ every:-5
+ it~ enough:-4
+ it~ every:-3
+ it~ exact:-9
  it~ first:1
  it~ fits:-5
- it~ flat:-4
- it~ foam:3
+ it~ flat:-6
+ it~ foam:1
  it~ for:-2
  it~ from:1
  it~ gets:-5
  it~ gives:1
- it~ go:-4
- it~ goes:2
+ it~ go:-5
+ it~ goes:1
  it~ good:-6
  it~ got:2
  it~ had:-2
- it~ hard:-3
+ it~ hard:-4
  it~ has:-1
  it~ heats:-5
- it~ here:-4
+ it~ here:-3
+ it~ hold:-1
  it~ holds:-4
  it~ if:-4
  it~ in:-1
  it~ into:-10
  it~ is:4
  it~ it:2
- it~ its:-5
+ it~ its:-6
+ it~ just:-1
  it~ last:-1
- it~ lasts:-5
+ it~ lasts:-6
  it~ lather:-7
- it~ like:-4
+ it~ like:-5
  it~ look:7
- it~ looks:-5
- it~ makes:1
- it~ matter:3
- it~ may:-4
+ it~ looks:-6
+ it~ makes:2
+ it~ matter:2
+ it~ may:-5
  it~ melts:-3
- it~ moved:7
- it~ needs:-4
- it~ never:-2
- it~ next:-1
- it~ no:-2
- it~ now:-7
+ it~ mild:-5
+ it~ moved:6
+ it~ needs:-5
+ it~ never:-1
+ it~ next:-2
+ it~ no:-4
+ it~ now:-8
  it~ off:5
- it~ ok:-5
- it~ on:-1
- it~ once:-8
- it~ only:1
- it~ or:-4
+ it~ ok:-4
+ it~ once:-7
+ it~ or:-5
  it~ out:-1
- it~ outside:-4
- it~ over:-1
+ it~ outside:-6
+ it~ over:1
  it~ past:-8
  it~ plus:-4
  it~ real:5
  it~ right:-1
  it~ safe:1
  it~ said:7
- it~ sat:1
- it~ says:3
+ it~ says:2
  it~ seiz:3
- it~ set:2
- it~ sets:-5
+ it~ set:6
+ it~ sets:-4
  it~ should:-4
- it~ since:-2
+ it~ since:-3
  it~ sit:2
- it~ smell:-1
- it~ so:-1
+ it~ smell:-2
  it~ stand:-1
  it~ stay:4
- it~ stays:-1
+ it~ stays:1
  it~ still:-6
  it~ stink:-5
  it~ sweat:-6
- it~ takes:-6
- it~ the:-6
+ it~ takes:-5
+ it~ the:-5
  it~ then:-2
- it~ there:-9
- it~ thicken:4
+ it~ there:-8
+ it~ thicken:3
  it~ this:-1
  it~ through:-7
+ it~ till:1
  it~ times:-1
  it~ to:3
+ it~ today:-4
  it~ took:-6
  it~ trac:-2
  it~ turn:-3
- it~ turns:2
- it~ twice:3
+ it~ turns:1
+ it~ twice:1
  it~ under:-5
- it~ until:-4
- it~ wants:-4
- it~ was:2
- it~ went:2
+ it~ until:-6
+ it~ up:1
+ it~ wants:-5
+ it~ was:1
+ it~ weigh:-3
  it~ when:5
  it~ will:-6
- it~ with:-5
+ it~ with:-4
  it~ without:3
- it~ wont:-8
- it~ would:-2
- it~ wouldnt:5
- it~ wrong:-4
+ it~ wont:-7
+ it~ work:-2
+ it~ would:-3
+ it~ wouldnt:4
+ it~ wrong:-5
  it~ zapp:6
  it~ zaps:-5
- it~%:2
+ it~%:1
  it~0:2
- it~=:-4
- it~A:-2
- it~F:-2
+ it~=:-5
+ it~A:-3
+ it~F:-9
  it~S:-4
- it~b:5
- it~t:-6
+ it~b:4
+ it~t:-8
  ive:-1
  ive~ a:2
  ive~ been:-6
- ive~ bought:4
- ive~ come:3
+ ive~ bought:3
+ ive~ come:6
  ive~ done:-5
- ive~ gone:6
+ ive~ gone:8
  ive~ got:-1
- ive~ had:-6
- ive~ just:2
+ ive~ had:-7
  ive~ made:-4
  ive~ never:-7
  ive~ no:-1
- ive~ not:-6
- ive~ only:1
- ive~ read:-7
- ive~ seen:-8
- ive~ since:5
+ ive~ not:-5
+ ive~ only:2
+ ive~ read:-6
+ ive~ seen:-7
+ ive~ since:4
  ive~ tried:-6
- ive~ used:-2
- ive~ weigh:-3
+ ive~ used:-1
+ ive~ weigh:-4
  ivory:-7
- i~ ?:-7
- i~ actual:3
- i~ add:-6
- i~ added:4
+ i~ ?:-8
+ i~ actual:-1
+ i~ add:-4
+ i~ added:3
  i~ alway:-3
- i~ am:5
- i~ ask:1
- i~ began:-6
- i~ believe:2
+ i~ am:4
+ i~ ask:-1
+ i~ began:-7
+ i~ believe:3
  i~ blame:-6
- i~ boil:1
  i~ bought:-10
  i~ bring:-5
- i~ buy:-4
+ i~ buy:-3
  i~ call:-1
- i~ came:3
- i~ can:-10
+ i~ came:1
+ i~ can:-9
  i~ cant:-4
  i~ carri:11
  i~ caught:2
- i~ chang:-6
+ i~ chang:-7
  i~ check:-9
  i~ chuck:6
  i~ clean:1
- i~ cook:-1
- i~ copi:3
- i~ copy:-5
+ i~ commit:-1
+ i~ copi:2
+ i~ copy:-6
  i~ couldnt:1
- i~ count:-3
+ i~ count:-2
  i~ did:2
  i~ didnt:1
- i~ dilut:-6
- i~ dilute:-4
- i~ dissolv:2
- i~ dissolve:4
+ i~ dilut:-8
+ i~ dilute:-5
+ i~ dissolv:1
+ i~ dissolve:2
  i~ do:-7
  i~ dont:3
  i~ doubl:7
@@ -3247,300 +3305,310 @@ export const weights = ` *:-6
  i~ empti:11
  i~ ended:-5
  i~ ever:-7
- i~ fill:9
+ i~ fill:10
  i~ final:-6
- i~ finish:-2
- i~ first:-2
- i~ fish:10
+ i~ finish:-3
+ i~ first:-5
+ i~ fish:12
  i~ fold:-4
- i~ forgot:-3
+ i~ follow:2
+ i~ forgot:-4
  i~ found:-2
  i~ freeze:1
- i~ froze:-2
- i~ gave:-3
+ i~ froze:-1
+ i~ gave:-2
  i~ get:-5
  i~ give:-4
- i~ go:1
  i~ got:-1
- i~ guess:12
+ i~ guess:10
  i~ had:-2
- i~ hadnt:5
- i~ halv:6
- i~ hand:-5
+ i~ hadnt:4
+ i~ halv:3
+ i~ hand:-3
  i~ hate:-3
- i~ have:-1
- i~ held:4
+ i~ havent:-1
+ i~ held:3
+ i~ hit:-9
  i~ honest:10
- i~ hope:-4
+ i~ hope:-2
  i~ just:2
- i~ keep:-3
+ i~ keep:-4
  i~ kept:3
- i~ knock:5
- i~ know:-4
+ i~ knock:4
+ i~ know:-5
  i~ learn:-6
  i~ leave:2
  i~ left:10
- i~ let:4
- i~ like:-4
- i~ lost:6
- i~ make:-8
- i~ may:3
- i~ mean:-1
+ i~ let:3
+ i~ like:-5
+ i~ look:1
+ i~ lost:7
+ i~ make:-7
+ i~ may:2
+ i~ mean:-2
  i~ meant:-7
- i~ measur:-2
+ i~ measur:-3
  i~ mess:-5
- i~ mix:-6
- i~ mixed:3
- i~ must:4
+ i~ misread:2
+ i~ mix:-7
+ i~ mixed:4
+ i~ must:3
  i~ near:-5
- i~ never:4
- i~ notic:7
+ i~ never:2
+ i~ notic:8
  i~ ok:1
- i~ once:-11
+ i~ once:-10
  i~ open:-1
- i~ own:1
+ i~ overdo:-5
  i~ paid:-4
  i~ panick:-2
  i~ plan:-5
- i~ plann:-3
- i~ pour:1
+ i~ plann:-4
  i~ press:-7
  i~ print:-6
- i~ promis:2
- i~ put:3
- i~ ran:-2
- i~ read:4
- i~ real:-3
- i~ realis:4
- i~ remember:-1
- i~ render:-3
- i~ replac:3
- i~ rins:5
- i~ round:5
- i~ run:-7
+ i~ promis:3
+ i~ put:2
+ i~ read:3
+ i~ real:-2
+ i~ realis:3
+ i~ reckon:-2
+ i~ remember:-2
+ i~ render:-2
+ i~ replac:4
+ i~ rins:7
+ i~ round:6
+ i~ run:-8
  i~ said:-9
- i~ saw:7
- i~ say:1
- i~ scrap:8
- i~ see:7
+ i~ saw:9
+ i~ scrap:9
+ i~ see:5
  i~ sell:-3
  i~ set:-1
- i~ shall:1
- i~ shook:5
- i~ should:3
+ i~ settl:-5
+ i~ shook:6
+ i~ short:-7
+ i~ should:1
  i~ siev:-1
- i~ skipp:6
+ i~ skipp:5
  i~ smell:1
  i~ soap:-3
- i~ split:-1
  i~ sprinkl:-4
  i~ start:1
  i~ stir:-6
  i~ stirr:4
- i~ stood:-1
- i~ stopp:8
+ i~ stopp:9
+ i~ strain:-1
  i~ suppose:1
- i~ swapp:11
- i~ swear:1
- i~ take:-7
- i~ teach:-5
- i~ tell:-9
- i~ test:-2
- i~ think:2
+ i~ swapp:9
+ i~ take:-5
+ i~ teach:-6
+ i~ tell:-7
+ i~ test:-3
+ i~ think:3
  i~ thought:-2
- i~ threw:2
- i~ tipp:1
+ i~ threw:3
+ i~ tip:2
+ i~ tipp:3
  i~ told:-1
- i~ took:3
+ i~ took:2
+ i~ topp:-1
  i~ translate:-3
- i~ trust:-5
- i~ turn:-5
+ i~ tried:-1
+ i~ trust:-3
+ i~ turn:-3
  i~ type:1
- i~ typed:8
+ i~ typed:7
  i~ use:-4
- i~ used:2
- i~ usual:3
+ i~ used:1
+ i~ usual:2
  i~ wait:-5
- i~ want:3
+ i~ want:2
  i~ warm:-6
- i~ was:-6
+ i~ was:-7
  i~ wash:-2
- i~ wasnt:2
- i~ weigh:3
+ i~ wasnt:3
+ i~ weigh:2
  i~ went:5
- i~ will:-6
+ i~ will:-7
  i~ wiped:-8
- i~ work:-7
+ i~ work:-8
  i~ would:2
  i~ write:-10
  i~ wrote:6
- i~K:-8
- jam~ jar:2
- january:-9
- january~ and:-5
+ i~K:-9
+ jam:1
+ jam~ jar:1
+ january:-11
+ january~ and:-4
  jar:3
  jars:-8
- jars~ of:-5
- jar~ and:5
- jar~ of:7
- jar~ so:-4
+ jars~ of:-4
+ jar~ and:8
+ jar~ of:6
+ jar~ so:-3
  jelly:-6
  job:4
- join~ the:4
- jug's:4
- jug:2
+ join:3
+ join~ the:6
+ judge:-1
+ jug's:5
+ jug:3
  jugs:2
- jug~ ::1
- jug~ and:4
- jug~ from:3
- jug~ in:-6
+ jug~ ::3
+ jug~ and:3
+ jug~ from:2
+ jug~ in:-7
  jug~ is:-9
  jug~ of:4
  jug~ on:-7
  jug~ so:7
- jug~ to:7
- jug~ was:-3
+ jug~ to:6
+ jug~ was:-4
+ jug~ with:-1
+ jug~w:2
  july:-3
  jump:5
  jumps:3
  jumps~ in:7
- june:-11
+ june:-10
  just~ a:-2
- just~ as:-1
- just~ for:-8
+ just~ as:-2
+ just~ for:-7
  just~ the:3
- just~ want:-10
+ just~ want:-9
  just~ what:-6
- just~F:-5
- k:4
- keep:-7
- keeps:-7
- keeps~ it:-6
+ just~F:-4
+ k:2
+ keep:-8
+ keeps:-8
+ keeps~ it:-4
  keeps~ the:-2
- keep~ a:-4
- keep~ in:-6
- keep~ it:-9
- keep~ my:-7
- keep~ the:-1
+ keep~ a:-5
+ keep~ back:-1
+ keep~ in:-5
+ keep~ it:-8
+ keep~ my:-8
  keep~0:-4
- keep~<:2
+ keep~<:1
  keep~t:-3
- kept:3
+ kept:2
  kept~ a:-1
- kept~ back:2
- kept~ in:-4
- kept~ the:1
+ kept~ back:1
+ kept~ in:-5
+ kept~ the:2
  kept~0:2
  kettle:7
- key:-5
- kg:3
+ key:-4
+ kg:2
  kg~ cost:-2
  kid:9
- kidd:-8
- kids:-2
+ kidd:-7
+ kids:-1
  kill:-6
- kilo:5
- kilo~ in:-5
- kilo~ is:1
- kilo~ of:-4
- kinda:2
+ kilo:4
+ kilo~ in:-4
+ kilo~ of:-6
+ kind:1
+ kinda:4
  kind~ check:-8
- kind~ of:-2
+ kind~ of:-1
  kind~ regard:-4
  kind~ with:3
- kiss:-6
- kitchen~ and:3
- kitchen~ bar:-7
+ kiss:-5
+ kitchen~ and:2
+ kitchen~ bar:-6
  kitchen~ is:-4
- kitchen~ scale:6
+ kitchen~ scale:5
  kitchen~ so:-4
  kitchen~ soap:-1
- kitchen~ was:-7
- knew:-5
- knife:-8
+ kitchen~ was:-6
+ knew:-7
+ knife:-9
  knob:8
  knob~ of:8
- knock:4
- knock~ a:-3
- knock~ the:5
- know:3
- knows:3
+ knock:3
+ knock~ a:-2
+ knock~ the:3
+ know:4
+ knows:4
  knows~ how:4
- know~ ::-6
+ know~ ::-5
  know~ but:-2
- know~ how:2
+ know~ how:4
  know~ i:-5
- know~ is:-8
+ know~ if:3
+ know~ is:-7
  know~ it:1
- know~ its:-6
+ know~ its:-3
  know~ that:4
  know~ the:-1
- know~ what:-7
- know~ whether:-5
- know~ which:2
+ know~ what:-5
+ know~ whether:-6
+ know~ which:4
  krakow:-2
- k~0:-9
- l:-6
+ k~0:-10
+ l:-5
  la:-5
- lab:-5
- labell:-2
+ lab:-3
+ labell:-3
  label~ ::-7
  label~ on:-7
  label~ says:5
- label~0:-7
+ label~0:-6
  ladi:-4
- ladl:11
+ ladl:10
  ladle:6
- ladle~ of:4
- lads:-3
+ ladle~ of:3
+ lads:-4
  lady:-3
  lady~ at:-5
- lady~ in:-4
- lady~ on:-6
- land:2
+ lady~ in:-5
+ lady~ on:-5
+ land:1
  last:-5
- lasts:-7
- last~ autumn:-5
+ lasts:-8
+ last~ autumn:-4
  last~ batch:-7
- last~ bit:3
- last~ minute:6
- last~ month:5
- last~ night:-6
- last~ of:-7
- last~ one:-9
+ last~ bit:5
+ last~ minute:7
+ last~ month:3
+ last~ night:-7
+ last~ of:-6
+ last~ one:-10
  last~ time:-5
  last~ week:1
- last~ weeks:3
+ last~ weeks:2
  last~ winter:-8
  last~ year:-4
  last~ years:-3
- last~0:2
- last~F:-6
+ last~0:3
+ last~F:-7
  late:-1
  later:-2
- later~ on:-5
- lather:-5
- lather~ is:-3
- lather~ like:-6
- lather~ was:-5
- laugh:1
+ later~ on:-6
+ late~ mother:-6
+ lather:-6
+ lather~ is:-2
+ lather~ like:-7
+ lather~ was:-4
+ laugh:2
  laugh~ at:-2
- laundry:-1
- laundry~ bar:-8
- laundry~ bars:-3
- laundry~ soap:-5
+ laundry:2
+ laundry~ bar:-7
+ laundry~ bars:-2
+ laundry~ soap:-4
  law:-2
  laws:-3
- law~ who:-4
+ law~ who:-5
  layer:3
- la~A:-5
+ la~A:-4
  lb:1
  lb~ oz:-7
- leaflet:-1
+ leaflet~ from:-4
  leak:-3
  learn:-8
  learn~ from:-2
- learn~ that:1
+ learn~ that:2
  least:-3
  least~t:-1
  leav:-5
@@ -3548,1016 +3616,1035 @@ export const weights = ` *:-6
  leave~ it:-2
  leave~ out:-7
  leave~ the:-3
- leave~ them:-2
+ leave~ them:-3
  leave~t:-1
- leav~ a:-5
- leav~ the:-6
+ leav~ a:-6
+ leav~ the:-7
  leeds:4
  leftover:1
  leftover~F:-2
- left~ and:1
+ left~ and:3
  left~ for:-9
  left~ from:6
  left~ in:-2
  left~ it:1
  left~ of:-7
- left~ on:2
- left~ out:-2
- left~ over:-4
- left~ so:-1
+ left~ on:1
+ left~ out:-1
+ left~ over:-5
  left~ the:1
- left~ to:2
+ left~ to:3
  length:-3
  lent:-1
- less:5
- lesson:-7
- less~ of:6
- less~ than:-2
+ less:4
+ lesson:-6
+ less~ of:5
+ less~ than:-1
  less~F:-2
  less~W:-2
- let:-1
  lets:1
- letter:4
+ letter:1
  let~ cool:-2
  let~ it:-4
- let~ me:-3
- let~ the:-3
- let~ them:2
- let~ us:-7
- let~ your:-7
+ let~ me:-4
+ let~ the:-4
+ let~ them:4
+ let~ us:-6
+ let~ your:-6
  level:-1
- library:-5
- library~ book:-4
- lid:-1
- lidd:-1
- lids:-5
- lid~ and:-7
- lid~ of:-7
- lid~ off:3
- lid~ on:-5
+ library:-6
+ library~ book:-5
+ lick:1
+ lid:-2
+ lidd:-3
+ lids:-6
+ lid~ and:-8
+ lid~ of:-6
+ lid~ off:2
+ lid~ on:-6
  lie:-7
- life:3
+ life:2
  lift:3
- lift~ the:3
- light:2
+ lift~ the:4
  lighter:-7
  light~ on:2
+ light~ trace:-1
  like:-3
  liked:-6
  likes:-5
- likes~ it:4
- likewise:1
+ likes~ it:5
+ likewise:2
  like~ a:-4
  like~ alway:-8
  like~ an:-6
- like~ candle:-7
- like~ cheese:-6
+ like~ candle:-5
+ like~ cheese:-7
  like~ cold:-5
- like~ custard:-4
- like~ i:-4
+ like~ custard:-5
+ like~ i:-9
  like~ in:1
- like~ it:-2
+ like~ it:1
  like~ mad:1
- like~ mash:-5
+ like~ mash:-4
  like~ me:-5
  like~ my:3
  like~ noth:-1
  like~ paper:3
- like~ porridge:4
- like~ sandpaper:-5
+ like~ porridge:3
+ like~ sandpaper:-3
+ like~ somebody:-2
  like~ someone:-1
- like~ soup:-6
+ like~ soup:-4
  like~ stone:-5
  like~ that:-6
- like~ the:-6
+ like~ the:-7
  like~ thin:-3
- like~ this:1
- like~ to:-5
- like~ wet:6
+ like~ to:-6
+ like~ wet:-2
  like~ you:-2
  like~%:1
- like~0:5
- like~F:-8
- like~L:-6
+ like~0:3
+ like~F:-7
+ like~L:-8
  like~S:-4
  like~U:-7
  like~X:-3
  like~t:6
- like~w:5
+ like~w:6
  limit:-7
  line:7
  lined:-7
  lined~ w:-5
  lined~ with:-2
- linen:-5
+ linen:-3
+ lines:-1
  line~ ::5
- line~ the:-2
- lino:1
- lip:-5
- lip~ balm:-5
- liquid:2
- liquid~ and:-3
+ line~ a:-4
+ line~ the:-3
+ lip:-6
+ lip~ balm:-6
+ liquid:1
+ liquid~ ::1
+ liquid~ and:-1
  liquid~ hand:-3
- liquid~ soap:-1
- liquor:7
- list:3
+ liquor:8
+ list:4
  list~ for:-9
  list~ i:4
  list~ is:-2
  litre:2
- little:2
+ little:1
  little~ ?:-6
- little~ of:1
- little~A:3
+ little~A:2
  little~F:-8
  little~W:2
- live:-6
+ live:-4
  lived:-8
- lives:-7
+ lives:-6
  lives~ in:-6
  loaf:-4
  loaf~ ::-4
- loaf~ i:2
+ loaf~ i:1
  loaf~ mold:-2
- loaf~ mould:-4
- loaf~ tin:-3
+ loaf~ mould:-3
+ loaf~ tin:-2
  loav:-4
  local:-5
  lock:-8
- loft:-3
- log~ ::-1
- lol:-3
- long:-2
- longer:-4
- longer~ than:-4
+ loft:-4
+ log~ ::-2
+ lol:-2
+ long:-3
+ longer:-3
+ longer~ than:-3
  long~ as:-6
  long~ one:1
  long~ sleev:-5
  long~ story:7
  long~ time:-4
  look:3
- looks:-9
+ looks:-10
  looks~ like:-4
  looks~ ok:-1
  look~ a:2
- look~ at:-6
+ look~ at:-5
  look~ for:2
- look~ it:-5
+ look~ it:-8
  look~ like:1
- look~ ok:-4
+ look~ of:1
+ look~ ok:-3
  look~ over:-6
- look~ right:-5
+ look~ right:-4
  loosen:8
  loosen~ it:7
- lose:-2
+ lose:-3
+ loss:-2
  lost:3
- lost~ the:-7
+ lost~ a:-1
+ lost~ my:-1
+ lost~ the:-8
  lot:-1
- lotion:7
- lots:-6
- lots~ of:-5
+ lotion:8
+ lots:-8
+ lots~ of:-6
  lot~ ?:-1
  lot~ of:1
- lot~ to:-2
+ lot~ to:-3
  lot~0:3
  loud:-8
  love:-7
- loves:3
+ loves:2
  love~ a:2
  love~ and:-3
  love~ but:-3
- love~ it:-5
- love~ to:-3
+ love~ it:-4
+ love~ to:-4
  low:-2
- lower:6
- lowest:-4
+ lower:7
+ lowest:-5
  lowest~ flame:-5
- low~ and:-3
+ low~ and:-5
  low~ for:3
  low~ heat:-1
- low~ in:1
+ low~ in:2
  low~t:-3
- luck:2
+ luck:3
  lucki:-7
- lucky:-6
- lukewarm:-6
- lump:6
+ lucky:-7
+ lukewarm:-7
+ lump:5
  lumps:-4
  lumpy:6
- lump~ of:-2
- lunch:-7
+ lump~ of:-1
+ lunch:-8
  lurker:-4
  luxury:-4
- lye's:4
+ lye's:5
  lye:1
- lyes:-7
- lyes~ together:-6
+ lyes:-6
+ lyes~ together:-5
  lying:4
- lyon:-4
+ lyon:-5
  l~0:-4
- m:-6
+ m:-5
  machine:-6
- mad:-1
- made:2
+ made:1
  made~ ::-5
+ made~ a:3
  made~ for:-9
  made~ from:-3
  made~ hers:-7
- made~ in:-8
+ made~ in:-7
  made~ it:2
  made~ my:-2
- made~ of:-4
- made~ on:-3
- made~ soap:-3
- made~ the:6
- made~ this:-4
+ made~ of:-5
+ made~ on:-5
+ made~ soap:-2
+ made~ the:5
+ made~ this:-5
  made~ up:5
- made~ with:-8
+ made~ with:-7
  made~0:8
  made~t:-1
  magazine:-5
- mak:8
- maker:-4
- makes:-5
+ mak:9
+ make:1
+ maker:-5
+ maker~ ::-4
+ makes:-4
  makes~ a:-8
  makes~ it:-3
- makes~ no:-6
+ makes~ no:-5
  makes~ sense:-3
- makes~ the:-4
- makes~ up:8
- makes~0:-1
+ makes~ the:-5
+ makes~ up:7
  makes~T:-9
- makes~b:-4
+ makes~b:-6
  make~ a:-9
- make~ exact:-4
+ make~ exact:-6
+ make~ for:-6
  make~ it:7
- make~ sense:-2
- make~ soap:-5
- make~ the:-8
+ make~ sense:-3
+ make~ soap:-3
+ make~ the:-6
  make~ this:-5
- make~ up:-2
+ make~ up:-1
  mak~ it:6
- mak~ the:-2
+ mak~ the:-4
  mak~ this:-1
- mama:-7
- man:-6
+ mama:-6
+ man:-8
  march:-10
  margin:-2
  marit:-5
  mark:6
- market:-6
- market~ told:-3
+ market:-7
+ market~ told:-2
  marks:1
- marta:5
+ marta:4
  mash:-4
- mash~ potato:-4
+ mash~ potato:-3
  mass:-6
- match:-1
- mate:1
- material:-6
+ mate:-1
+ material:-7
  maths:3
  matter:4
- matter~ to:2
- maybe:9
- maybe~ a:7
+ matter~ to:3
+ may:1
+ maybe:8
+ maybe~ a:8
  maybe~0:5
- maybe~<:-1
- maybe~t:-8
- maybe~w:3
+ maybe~<:-2
+ maybe~t:-7
+ maybe~w:5
  may~ be:1
  may~ have:5
  may~ i:-6
  me:-1
  mean:-3
+ means:-1
  meant:-1
  meant~ to:-1
- meanwhile:3
- mean~ the:4
+ meanwhile:4
+ mean~ the:3
  mean~ to:-5
  measur:4
+ measure:1
  measur~ cup:4
  measur~ it:1
  measur~ jug:8
  measur~ the:2
- mechanic:2
+ mechanic:3
  medium:-6
- meets:-1
+ meets:-2
  meine:-7
- melt:-4
+ melt:-1
  melts:-9
- melts~ at:-6
- melt~ and:4
- melt~ at:-3
+ melts~ at:-4
+ melt~ and:3
+ melt~ at:-5
  melt~ by:-8
  melt~ everyth:4
- melt~ first:-8
+ melt~ first:-6
  melt~ i:-8
  melt~ in:7
- melt~ it:1
- melt~ on:-8
- melt~ the:-5
- melt~ with:3
+ melt~ on:-6
+ melt~ the:-6
+ melt~ with:2
  melt~=:-3
- member:1
- memory:5
- men:-8
+ melt~F:1
+ member:2
+ memory:6
+ men:-6
  mention:1
  merci:-4
  mess:-7
  mess~ up:-4
  met:-1
- method:-5
- method~ ::-5
- metric:-6
+ method:-3
+ method~ ::-6
+ metric:-7
  me~ ?:4
  me~ about:-3
- me~ and:1
- me~ as:1
- me~ at:3
+ me~ and:2
+ me~ as:2
+ me~ at:2
  me~ before:-5
  me~ but:-2
- me~ for:-2
- me~ how:-8
- me~ i:-3
- me~ if:-3
+ me~ for:-1
+ me~ how:-9
+ me~ i:-2
+ me~ if:-4
  me~ in:-3
- me~ it:-5
- me~ its:-8
+ me~ it:-4
+ me~ its:-5
  me~ on:-2
- me~ that:-2
+ me~ that:-1
  me~ the:2
- me~ this:-4
- me~ to:-6
- me~ what:1
+ me~ this:-5
+ me~ to:-7
  me~ where:2
- me~ whether:-1
- me~ with:2
- me~0:-10
+ me~ whether:-2
+ me~ with:3
+ me~0:-8
  me~t:-7
- microwave:1
  middle:-5
  middle~ of:4
  might~ have:4
- mild:3
- milder:-1
+ mild:-1
+ mild~ ?:-5
  milk:-7
  milk~ carton:-7
- mill:-7
- min:8
- mind:4
- mind~ the:-3
+ mill:-5
+ min:7
+ mind:5
+ mind~ the:-2
  mine:-2
- mine~ had:-4
+ mines:1
+ mine~ ::2
+ mine~ from:1
+ mine~ had:-5
  mine~ has:-4
- mine~ in:-6
- mine~ is:6
+ mine~ in:-7
+ mine~ is:7
  mine~ took:-6
- mine~ with:4
+ mine~ with:5
+ mini:1
  minimum:2
  minus:6
- minus~ the:8
- minus~ whatever:7
- minute:-2
- minute~0:-8
+ minus~ the:10
+ minus~ whatever:6
+ minute:-4
+ minute~0:-7
  min~ .:6
- misread:11
+ misread:10
+ misread~ my:4
  miss:3
- miss~ the:5
- mistake:5
+ miss~ the:4
+ mistake:3
  mistake~ and:-7
  mix:3
- mixed:5
- mixed~ at:-7
+ mixed:4
+ mixed~ at:-6
  mixed~ in:5
- mixed~ it:5
- mixed~ the:2
- mixed~ with:-1
- mixer:-5
+ mixed~ it:3
+ mixed~ the:1
+ mixed~ up:-1
+ mixed~ with:1
+ mixer:-4
  mix~ at:-2
- mix~ the:3
+ mix~ the:2
  mix~A:-3
  mk:-4
  ml:11
- mm:-8
+ mm:-7
  mode:3
- modern:-4
- mold:3
+ modern:-5
+ mold:2
  molds:3
- mold~ holds:-5
- moment:-6
- moms:-3
- mon:3
+ mold~ holds:-4
+ mold~ is:2
+ moment:-7
+ moms:-2
+ mon:4
  monday:-1
- money:4
- month:-1
- month~ i:-4
+ money:3
+ month:-2
+ month~ i:-2
  month~0:-6
  moon:-5
- mopp:5
- mopp~ up:5
+ mopp:3
+ mopp~ up:4
  more:3
- more~ and:-6
- more~ fat:-6
- more~ like:10
- more~ of:2
- more~ or:-3
- more~ than:-4
- more~A:4
+ more~ and:-7
+ more~ fat:-7
+ more~ like:9
+ more~ of:3
+ more~ or:-2
+ more~ than:-2
+ more~A:5
  more~F:3
+ morn:-1
  morn~ and:1
- most:4
- most~ of:10
+ morn~ from:-4
+ most:5
+ most~ of:8
  mother:-1
- mother~ and:-7
- mother~ did:5
- mother~ in:-1
+ mother~ and:-6
+ mother~ did:3
+ mother~ in:1
  mould:-1
  mouldy:4
- mould~ ::-6
- mould~ a:-7
+ mould~ ::-5
+ mould~ a:-6
  mould~ and:-2
  mould~ bang:-4
  mould~ by:-2
- mould~ for:-3
+ mould~ for:-2
  mould~ holds:-4
  mould~ in:-4
  mould~ is:3
- mould~ of:-6
- mould~ on:-6
- mould~ so:-7
- mould~ the:-5
- mould~ was:-6
+ mould~ of:-7
+ mould~ on:-4
+ mould~ so:-6
+ mould~ the:-6
+ mould~ was:-4
  mould~ with:-9
  mould~0:-2
  mould~t:-4
  mould~v:-4
  mov:1
- move:-4
- moved:2
+ move:-3
+ moved:3
  moved~ to:2
- mrs:2
+ mrs:3
  much:-1
  much~ ?:-5
  much~ and:6
- much~ as:-6
- much~ fat:-3
- much~ for:-10
+ much~ as:-8
+ much~ fat:-4
+ much~ for:-9
  much~ of:-5
  much~ superfat:-5
  much~A:-3
- much~F:-2
- much~W:5
- muffin:-5
+ much~F:-3
+ much~W:4
+ muffin:-6
  mug:5
- multip:5
- mum~ says:-5
+ multip:6
+ mum~ says:-6
  museum:-8
- mush:-6
- must:-4
+ mush:-5
+ must:-5
  must~ be:-8
- mutton:1
- myself:-3
- my~ arm:-4
- my~ aunt:-3
- my~ aunts:2
- my~ babcia:-4
+ mutton:2
+ myself:-5
+ my~ arm:-5
+ my~ aunt:-4
+ my~ aunts:3
+ my~ babcia:-5
  my~ bars:-5
- my~ bathroom:6
+ my~ bathroom:7
  my~ book:3
- my~ boss:-1
  my~ boyfriend:-2
- my~ brother':4
- my~ brother:-1
- my~ colleague:-5
+ my~ brother':5
+ my~ brother:-2
+ my~ colleague:-4
  my~ country:5
- my~ cousin:-1
- my~ dad:-8
- my~ dads:2
+ my~ cousin:-2
+ my~ dad:-7
+ my~ dads:3
  my~ daughter':-6
- my~ daughter:3
- my~ earlier:4
- my~ elbow:-5
+ my~ daughter:2
+ my~ earlier:3
+ my~ elbow:-6
  my~ english:-2
  my~ everyday:-3
  my~ ex:-6
- my~ father:-2
- my~ first:-1
- my~ flatmate:-3
+ my~ father:-3
+ my~ first:-2
+ my~ flatmate:-4
  my~ friend:4
  my~ glass:-2
- my~ good:-6
- my~ gran:-1
+ my~ good:-5
  my~ granddaughter:-4
  my~ grandfather:1
- my~ grandmother:-10
- my~ grandson:2
+ my~ grandmother:-9
+ my~ grandson:5
  my~ great:-2
  my~ hair:-1
- my~ hands:-10
+ my~ hand:-1
+ my~ hands:-9
  my~ handwrit:-8
- my~ head:-1
  my~ husband:-4
  my~ kilo:-3
- my~ kitchen:4
- my~ last:-9
- my~ late:1
+ my~ kitchen:3
+ my~ last:-10
  my~ laundry:-3
  my~ little:3
- my~ mind:8
- my~ mold:-7
- my~ mother:-1
+ my~ mate:-8
+ my~ mind:6
+ my~ mold:-8
+ my~ mother:-2
  my~ mould:1
- my~ mums:-6
- my~ nan:-6
- my~ nans:-3
+ my~ mum:-1
+ my~ mums:-7
+ my~ nan:-8
+ my~ nans:-4
  my~ neighbour:-3
- my~ nephew:-7
- my~ niece:-1
- my~ notebook:7
+ my~ nephew:-6
+ my~ niece:-2
+ my~ notebook:6
  my~ notes:-1
  my~ number:-2
  my~ old:-2
  my~ own:3
  my~ partner:-1
- my~ paste:-7
- my~ phone:-4
- my~ plan:-2
- my~ previou:1
- my~ pupil:-1
- my~ question:-3
+ my~ paste:-5
+ my~ phone:-5
+ my~ plan:-3
+ my~ question:-2
  my~ recipe:-2
- my~ scale:5
- my~ second:-2
+ my~ scal:-6
+ my~ scale:6
+ my~ second:-3
  my~ sheet:-3
- my~ sister:-9
- my~ skin:3
+ my~ sister:-8
+ my~ skin:2
  my~ slow:-5
  my~ soap:-2
  my~ son:1
  my~ spreadsheet:-4
- my~ sums:3
- my~ table:-7
+ my~ sums:1
+ my~ superfat:-2
+ my~ table:-6
  my~ teacher:-6
  my~ third:-2
  my~ thumb:-1
  my~ tongue:-2
- my~ usual:-8
- my~ very:-6
- my~ wife:2
+ my~ usual:-9
+ my~ very:-7
+ my~ whole:-5
+ my~ wife:1
  my~ wifes:-3
  my~%:-2
- my~0:-7
- my~A:1
+ my~0:-6
+ my~A:2
  my~F:-2
  my~K:-7
- my~L:-8
- my~S:-4
- my~W:4
- my~l:-6
+ my~L:-9
+ my~S:-5
+ my~W:5
+ my~l:-5
  my~t:3
  my~w:3
  m~A:-8
- m~F:-4
+ m~F:-3
  n:-1
- name:-9
- name~ ::-4
- nan:-9
- nans:-6
- natural:-5
+ namaste:-4
+ name:-10
+ name~ ::-3
+ nan:-10
+ nans:-5
+ natural:-6
+ nb:1
  near:-5
- nearer:5
- nearer~0:6
- near~ enough:5
- near~ it:-1
- near~ the:-4
+ nearer:6
+ nearer~0:4
+ near~ enough:4
+ near~ it:-2
+ near~ the:-2
  near~%:-10
- near~0:2
+ near~0:-1
  near~d:-1
- near~t:3
+ near~t:4
  need:-5
- needs:-7
- needs~ a:-6
- needs~ the:-5
+ needs:-6
+ needs~ a:-7
+ needs~ the:-6
  need~ ::-2
- need~ a:-5
+ need~ a:-4
  need~ it:4
  need~ more:-7
- need~ the:-5
- need~ to:1
- negative:2
- neighbor:-9
+ need~ the:-4
+ negative:3
+ neighbor:-6
  neighbour:-4
  neither:3
+ neither~ of:-1
  nephew:-2
  nerv:-8
- nervou:-3
- net:2
- never:-1
- never~ above:-7
- never~ added:5
+ nervou:-2
+ never:-2
+ never~ above:-5
+ never~ added:4
  never~ again:-9
  never~ bother:-8
  never~ check:-7
- never~ did:-5
- never~ fail:-2
- never~ fails:-3
+ never~ did:-7
+ never~ fail:-3
+ never~ fails:-4
  never~ go:-10
- never~ got:7
- never~ had:-1
+ never~ got:6
  never~ happen:7
- never~ in:-4
- never~ let:-3
- never~ made:9
+ never~ in:-5
+ never~ let:-6
+ never~ made:10
  never~ measur:-2
- never~ once:-1
+ never~ mind:-8
+ never~ once:-2
  never~ set:5
  never~ the:-8
- never~ weigh:-1
+ never~ weigh:-2
  never~ went:-9
- new:-4
+ new:-5
  news:-5
- newsletter:2
- newspaper:-8
+ newsletter:1
+ newspaper:-9
  new~ bottle:-3
- new~ here:-3
- new~ one:5
- new~ scale:-6
- new~ to:-4
- next:-9
- next~ day:-1
- next~ door:-5
- next~ month:-8
- next~ morn:1
- next~ one:-8
- next~ time:-8
- next~ to:6
- next~ year:-2
- nice:4
+ new~ here:-2
+ new~ one:4
+ new~ scale:-4
+ new~ to:-3
+ next:-8
+ next~ door:-6
+ next~ month:-7
+ next~ morn:2
+ next~ one:-7
+ next~ time:-10
+ next~ to:4
+ next~ year:-3
+ nice:-1
  nicer:-6
  niece:2
  night:-5
- night~ and:-4
+ night~ and:-3
  night~ before:-6
  nil:2
  no:-1
- nobody:-1
+ nobody:-3
  nobody~ answer:-3
- nobody~ had:5
+ nobody~ had:4
+ nobody~ has:1
  nobody~ will:-1
  none:5
- none~ at:-7
- none~ in:-11
+ none~ at:-8
+ none~ in:-2
  none~ of:-1
  none~ the:-3
- nonna:-9
+ nonna:-8
  noon:-6
  nor:-1
  normal:-7
  normal~ ?:-5
  normal~ one:-3
  north:-3
- nose:-8
- note:8
+ nose:-10
+ note:7
  notebook:-2
- notebook~ ::-5
- notebook~ p:-4
- notebook~ says:1
- notebook~ the:-3
+ notebook~ ::-4
+ notebook~ p:-3
+ notebook~ says:3
+ notebook~ the:-4
  notes:-3
- notes~ ::2
  notes~ app:-5
- notes~ from:-5
+ notes~ from:-6
+ note~ ::-1
  noth:-5
- noth~ and:-4
- noth~ at:-5
- noth~ but:-6
+ noth~ and:-3
+ noth~ at:-6
+ noth~ but:-4
  noth~ else:-2
- noth~ in:-2
+ noth~ in:-4
  noth~ only:-4
  notic:8
  notice:1
  notic~ the:3
  notic~ when:7
- not~ ?:-3
- not~ a:-10
+ not~ ?:-2
+ not~ a:-6
  not~ at:-4
- not~ be:-8
- not~ certain:4
- not~ for:-4
- not~ going:1
- not~ in:3
- not~ like:-6
- not~ more:-4
- not~ on:9
- not~ so:-7
+ not~ bad:-5
+ not~ be:-9
+ not~ certain:5
+ not~ fluid:-8
+ not~ for:-5
+ not~ going:2
+ not~ in:2
+ not~ like:-8
+ not~ more:-6
+ not~ on:8
+ not~ so:-9
  not~ sure:4
- not~ that:-8
+ not~ that:-6
  not~ the:-2
- not~ to:-8
+ not~ to:-9
  not~ too:-4
  not~ touch:-5
- not~ use:-2
+ not~ use:-3
  not~ what:-3
- not~0:-4
- not~A:-4
- not~F:11
- not~b:7
- not~e:10
- not~w:-2
+ not~0:-5
+ not~A:-3
+ not~F:12
+ not~b:6
+ not~e:8
  nought:-1
- november:-4
- now:4
- nowhere:-3
+ november:-5
+ now:3
+ nowhere:-8
  now~ ::-5
  now~ ?:2
- now~ and:-4
- now~ i:-1
- now~ it:-3
- now~ its:6
+ now~ and:-5
+ now~ it:-1
+ now~ its:5
  now~ my:4
- now~ on:4
+ now~ on:3
  now~ so:-9
- now~ the:2
+ now~ the:3
  now~F:2
  no~ ?:-2
  no~ ash:-4
- no~ difference:-9
+ no~ difference:-7
  no~ gel:-5
- no~ good:-3
- no~ harm:-6
+ no~ good:-2
+ no~ harm:-5
  no~ i:-6
- no~ idea:2
- no~ it:3
- no~ longer:5
- no~ more:-1
- no~ need:-6
- no~ one:-1
- no~ other:-7
- no~ reason:-5
- no~ scale:1
- no~ smell:-2
+ no~ idea:1
+ no~ it:6
+ no~ longer:4
+ no~ more:-2
+ no~ need:-5
+ no~ other:-6
+ no~ reason:-3
+ no~ scale:2
+ no~ smell:-3
  no~ sorry:1
  no~ superfat:-7
- no~ time:-5
+ no~ time:-4
  no~ wait:3
  no~ white:-3
  no~ zap:-6
  no~0:2
  no~F:9
- no~I:4
- no~S:-8
- no~W:4
- no~X:-7
+ no~I:5
+ no~S:-9
+ no~W:3
+ no~X:-8
  nr:-3
  nr~0:-3
  number:-5
  number~ ?:-4
- number~ and:3
+ number~ and:2
  number~ are:1
- number~ hold:-2
- number~ i:-4
- number~ is:-4
+ number~ hold:-1
+ number~ i:-5
+ number~ is:-3
  number~0:-10
  nurse:-4
- nuts:-1
- n~ it:-2
- n~=:-5
- n~F:2
- o'clock:-3
+ n~ it:-3
+ n~=:-4
+ n~F:3
+ o'clock:-2
  o:-5
- oat:-9
+ oat:-8
  oat~X:-2
- obvious:-4
+ obvious:-7
  obvs:-6
  october:1
- odd:-6
- odds:-7
+ odd:-5
+ odds:-6
  of:2
  off:4
  offcut:-5
  offer:-7
  office:-7
- off~ ?:-1
+ off~ ?:-2
  off~ a:1
  off~ and:3
- off~ at:-7
- off~ by:-2
- off~ for:6
- off~ i:-6
- off~ in:3
- off~ it:1
+ off~ at:-10
+ off~ by:-1
+ off~ for:5
+ off~ i:-7
+ off~ in:2
+ off~ it:3
  off~ my:-3
  off~ the:3
  off~ what:8
- off~ with:-2
- off~0:-5
- off~l:2
- often:-6
+ off~ with:-1
+ off~0:-6
+ off~l:3
+ off~w:-9
+ often:-7
  of~ a:1
  of~ about:-5
- of~ all:-8
- of~ ammonia:-5
+ of~ all:-7
+ of~ ammonia:-6
  of~ an:1
  of~ anyth:-9
- of~ batter:-8
- of~ clean:-4
+ of~ batter:-7
+ of~ clean:-6
  of~ cold:2
  of~ course:-1
  of~ doors:-7
- of~ dried:-1
+ of~ dried:-3
  of~ each:7
- of~ everyth:4
+ of~ everyth:5
  of~ extra:-1
- of~ eyes:-2
- of~ fat:2
- of~ fats:3
+ of~ eyes:-1
+ of~ fat:3
+ of~ fats:4
  of~ half:1
- of~ her:1
  of~ it:1
- of~ its:1
- of~ last:4
- of~ melt:1
- of~ mine:-5
+ of~ last:3
+ of~ me:-2
+ of~ melt:5
+ of~ mine:-4
  of~ my:-3
- of~ noth:-6
+ of~ noth:-7
  of~ oil:1
- of~ oils:-3
- of~ old:4
- of~ one:3
- of~ our:-6
- of~ paste:-8
- of~ plain:1
- of~ rough:-2
- of~ soap:1
- of~ some:2
- of~ stirr:-7
- of~ sunday:-6
+ of~ oils:-2
+ of~ old:5
+ of~ one:2
+ of~ our:-5
+ of~ paste:-7
+ of~ roast:-1
+ of~ rough:-1
+ of~ soap:2
+ of~ solution:-4
+ of~ some:3
+ of~ stirr:-8
+ of~ sunday:-5
  of~ that:8
- of~ the:3
+ of~ the:2
  of~ them:1
  of~ these:-5
- of~ this:1
  of~ those:-1
  of~ us:1
- of~ warm:-2
- of~ wet:-6
- of~ what:-3
- of~ which:-3
+ of~ warm:-3
+ of~ wet:-4
+ of~ what:-2
+ of~ which:-2
  of~ you:-5
- of~ your:-6
- of~%:1
+ of~ your:-7
+ of~%:2
  of~0:-7
  of~=:2
- of~>:-8
+ of~>:-6
  of~A:2
- of~B:3
+ of~B:4
  of~C:5
  of~F:-4
  of~I:-4
- of~K:3
- of~L:8
+ of~K:2
+ of~L:7
  of~M:-6
  of~N:9
- of~S:1
- of~U:2
+ of~T:-1
+ of~U:1
  of~W:2
  of~X:-4
- of~b:-2
- of~v:-10
+ of~b:-1
+ of~t:-2
+ of~v:-8
  of~w:-9
  oh:2
  ohio:-5
  oh~ and:1
  oil:4
  oils:-1
+ oils~ ?:-1
  oils~ and:-4
  oils~ are:-3
  oils~ as:1
- oils~ at:-5
+ oils~ at:-4
  oils~ because:-6
+ oils~ but:-4
  oils~ come:-4
- oils~ g:-5
+ oils~ g:-4
+ oils~ i:-5
  oils~ in:-3
  oils~ to:-1
  oils~ were:3
- oils~>:-2
- oily:7
+ oils~ which:-7
+ oils~>:-1
+ oily:4
  oil~ ?:-7
- oil~ and:-1
- oil~ at:3
- oil~ g:-5
+ oil~ and:-2
+ oil~ at:7
+ oil~ g:-4
  oil~ grams:-5
- oil~ in:-5
+ oil~ in:-4
  oil~ is:1
- oil~ on:-5
- oil~ to:3
- oil~ was:-2
- oil~ weight:-6
+ oil~ on:-4
+ oil~ to:2
+ oil~ was:-1
+ oil~ weight:-5
+ ok:-2
  okay:-4
  okay~ ?:-4
  okay~ for:-4
  okay~ so:-2
- ok~ ?:-3
- ok~ before:-4
- ok~ for:-7
+ ok~ ?:-2
+ ok~ before:-3
+ ok~ for:-6
+ ok~ like:-4
  ok~ or:-2
- ok~ so:1
- ok~ to:-5
+ ok~ so:3
+ ok~ to:-4
  ok~ with:-6
  old:2
- older:3
- oldest:-7
- old~ and:1
+ older:2
+ oldest:-8
+ old~ and:2
  old~ blanket:-2
  old~ days:-4
- old~ notebook:-7
- old~ one:-5
- old~ pillowcase:-3
+ old~ notebook:-8
+ old~ one:-4
+ old~ pillowcase:-5
  old~ recipe:-6
- old~ sheet:1
- old~ soap:-6
- old~ tub:5
- old~A:3
+ old~ soap:-2
+ old~ tub:3
+ old~A:4
  old~F:2
  olej:-3
  olej~F:-3
  oma:-4
- omg:-6
+ omg:-5
  on:-1
  once:-4
- once~ a:3
- once~ and:1
+ once~ a:2
+ once~ and:2
  once~ i:1
- once~ it:3
+ once~ in:-1
+ once~ it:2
  once~ its:-3
  once~ the:-3
  one:-3
- ones:-9
+ ones:-6
  ones~ are:-8
- one~ ::-5
- one~ ?:-2
- one~ after:-7
+ one~ ::-6
+ one~ ?:-3
+ one~ after:-9
  one~ and:3
- one~ at:8
+ one~ at:6
  one~ bar:-7
- one~ batch:-4
- one~ block:2
- one~ bottle:-2
- one~ bowl:-7
- one~ can:-4
+ one~ batch:-6
+ one~ bowl:-9
+ one~ can:-5
  one~ corner:-2
  one~ for:-3
- one~ from:-7
+ one~ from:-9
  one~ go:3
- one~ had:-7
+ one~ had:-6
  one~ has:-4
+ one~ i:-1
  one~ in:1
  one~ into:-1
  one~ is:-2
  one~ jug:-2
- one~ last:-5
- one~ loaf:1
- one~ of:3
+ one~ last:-7
+ one~ of:4
  one~ on:-7
- one~ pan:-5
- one~ pot:-6
+ one~ pan:-7
+ one~ pot:-5
  one~ since:5
  one~ sorry:-6
- one~ the:2
- one~ thing:4
+ one~ spoon:6
+ one~ that:1
+ one~ the:1
+ one~ thing:3
  one~ time:-5
- one~ to:-8
- one~ was:-1
- one~ weigh:-8
- one~ went:-3
- one~ who:-6
+ one~ to:-7
+ one~ weigh:-9
+ one~ went:-5
+ one~ who:-7
  one~ with:-6
- one~ without:-5
+ one~ without:-7
  one~0:1
- one~F:-1
+ one~F:-2
  one~t:-1
- one~w:-8
- onion:2
- only:4
- only~ a:2
- only~ about:6
+ one~w:-7
+ onion:1
+ only:3
+ only~ about:4
  only~ after:-8
  only~ does:4
- only~ gave:6
- only~ got:-8
- only~ had:10
- only~ have:-1
+ only~ for:2
+ only~ gave:5
+ only~ got:-6
+ only~ had:8
+ only~ have:-4
  only~ if:-1
- only~ notic:7
+ only~ notic:5
  only~ put:2
  only~ so:-5
- only~ the:-1
- only~ then:-9
- only~ there:-4
+ only~ then:-8
+ only~ there:-3
  only~ want:-11
- only~ when:1
+ only~ when:2
  only~ whether:-7
- only~0:11
+ only~0:12
+ only~<:2
  only~=:-9
  only~F:-10
  only~l:-1
@@ -4565,250 +4652,257 @@ export const weights = ` *:-6
  onto~ the:2
  on~ ::-3
  on~ a:-8
- on~ and:-8
- on~ before:-6
- on~ day:5
+ on~ and:-4
+ on~ before:-5
+ on~ day:4
  on~ friday:1
  on~ glov:-2
  on~ her:-2
- on~ here:-10
+ on~ here:-9
  on~ high:-5
- on~ i:5
+ on~ i:6
  on~ it:-5
- on~ its:-3
+ on~ its:-6
  on~ low:-5
- on~ me:-4
+ on~ me:-5
  on~ monday:-8
+ on~ my:1
  on~ offer:-7
- on~ one:-5
- on~ our:3
- on~ page:-6
+ on~ one:-6
+ on~ our:2
+ on~ page:-5
  on~ paper:-9
- on~ saturday:-1
+ on~ purpose:1
+ on~ saturday:-2
  on~ slow:-2
  on~ sunday:-1
- on~ that:-2
+ on~ that:-1
  on~ the:1
  on~ them:-6
- on~ this:5
- on~ thursday:2
- on~ to:-4
- on~ top:1
+ on~ this:6
+ on~ thursday:1
+ on~ to:-2
  on~ tue:-1
  on~ tuesday:-5
  on~ we:-8
  on~ with:7
- on~ your:-3
- on~0:-9
+ on~ your:-4
+ on~0:-8
+ on~=:-4
  on~>:-8
- on~A:2
+ on~A:4
  on~F:5
- on~t:-4
- oops:5
+ on~t:-3
+ oops:4
  open:1
- opens:5
+ opens:4
  open~ a:-8
  open~ all:5
  open~ since:8
- open~ the:-1
- open~ window:-4
+ open~ the:-2
+ open~ window:-5
+ open~0:1
  operator:-5
  operator~ ::-4
- opinion:-7
- opinion~ on:-4
- optional:5
- or:-3
- order:-7
- order~ of:-6
+ opinion:-8
+ opinion~ on:-6
+ optional:6
+ or:-4
+ order:-8
+ order~ of:-5
  ordinary:3
- original:-3
+ original:-4
  or~ a:1
- or~ am:-8
+ or~ am:-7
  or~ did:-8
- or~ do:-4
+ or~ do:-6
  or~ does:-5
- or~ is:-8
- or~ it:-7
- or~ just:-5
- or~ less:-3
- or~ more:-8
+ or~ is:-7
+ or~ it:-6
+ or~ just:-4
+ or~ less:-2
+ or~ more:-7
  or~ no:-6
  or~ not:-3
- or~ should:-4
+ or~ should:-3
+ or~ so:1
  or~ take:4
  or~ the:-2
  or~ thereabout:3
  or~ too:-2
+ or~ was:1
  or~ will:-3
- or~0:1
+ or~0:2
  or~A:-6
  or~N:-7
- other:-3
- otherwise:-9
+ other:-2
+ otherwise:-8
  otherwise~ it:-8
  other~ and:-2
  other~ half:1
- other~ way:-5
+ other~ way:-4
  other~0:3
- other~W:-7
- other~w:-1
- ought:-6
- ought~ to:-6
+ other~W:-6
+ other~w:1
+ ought:-5
+ ought~ to:-5
  ounc:5
  ounce:-3
- ounc~ for:5
+ ounc~ for:6
  our:-1
- ours:-10
+ ours:-9
  ours~ is:-7
  our~ club:3
  our~ course:-3
  our~ group:-9
- our~ own:-1
- our~ teacher:-6
+ our~ own:-3
+ our~ teacher:-5
  our~ town:-2
  our~ village:5
- out:2
+ out:3
  outdoor:-6
  outside:-8
- outside~ and:-2
- outside~ on:-6
- out~ ::-8
- out~ after:1
+ outside~ and:-1
+ outside~ of:-1
+ outside~ on:-7
+ out~ ::-7
+ out~ a:1
  out~ again:4
- out~ and:5
- out~ at:4
+ out~ and:3
+ out~ at:2
  out~ by:4
- out~ for:4
- out~ i:-7
+ out~ for:3
+ out~ from:-4
+ out~ i:-8
  out~ in:-3
- out~ is:-8
- out~ like:-9
+ out~ is:-9
+ out~ like:-8
  out~ of:-1
- out~ on:2
- out~ right:-5
- out~ so:3
- out~ the:-3
+ out~ right:-4
+ out~ so:1
+ out~ the:-2
  out~ to:10
- out~ what:2
+ out~ what:4
  out~ with:3
- out~0:4
- out~=:-3
- out~A:-3
+ out~0:3
+ out~=:-2
+ out~A:-2
  out~N:1
  oval:-4
  oven:-9
- oven~ at:-5
+ oven~ at:-4
  over:1
+ overdo:-5
  overfat:2
- overheat:-7
- overnight:2
- overnight~ at:-5
+ overheat:-6
+ overnight~ at:-4
  over~ ?:-6
- over~ a:1
+ over~ a:2
  over~ and:3
- over~ before:-5
- over~ for:6
- over~ from:4
+ over~ before:-6
+ over~ for:5
+ over~ from:3
  over~ half:-7
- over~ in:5
- over~ it:1
+ over~ in:7
+ over~ it:2
+ over~ my:1
  over~ that:3
- over~ the:-3
- over~ to:1
- over~%:-7
- over~0:-1
- over~d:-3
- over~t:-5
- own:3
- own~ ::-3
- own~ a:-5
- own~ hives:-1
+ over~ the:-4
+ over~ this:1
+ over~%:-8
+ over~0:1
+ over~d:-2
+ over~t:-6
+ own:2
+ own~ ::-4
+ own~ a:-3
  own~ line:-3
  own~0:-3
  own~F:3
  oyl:-4
+ oyl~=:-6
  oz:2
  oz~ g:-3
  p:-6
- pack:1
+ pack:-1
  packet:6
  packet~ of:-2
  packs:-1
- packs~ of:-3
- paddle:-5
+ packs~ of:-4
+ paddle:-6
  page:-1
  page~ ::-6
  page~ for:-5
- page~ is:-4
+ page~ is:-3
  page~ sorry:-5
  page~0:-2
- paid~ for:7
- paid~0:-6
+ paid~ for:6
+ paid~0:-7
  pail:-9
- paint:6
+ paint:3
  pair:3
- pairs:-7
- pale:-12
+ pairs:-8
+ pair~ of:-1
+ pale:-11
  pan:2
- panic:-8
- panick:2
- pantry:-5
- pan~ and:2
+ panic:-7
+ panick:1
+ pantry:-6
+ pan~ and:1
  paper~ and:-4
- paper~ cup:4
- paper~0:-5
- paper~t:-4
+ paper~ cup:6
+ paper~0:-6
+ paper~t:-5
  parcel:5
  parent:-3
- parish:-7
- part:-1
+ parish:-9
  participant:2
  partner:-2
  parts:-1
- part~ ?:4
- part~ of:2
+ part~ ?:5
+ part~ of:3
  part~0:-9
- pass:-9
+ pass:-10
  passt:-5
- passt~ das:-4
- pass~ the:-4
+ passt~ das:-5
+ pass~ the:-3
  past:2
  paste:-9
- paste~ ::2
- paste~ in:-4
+ paste~ ::3
+ paste~ in:-5
  paste~ is:-5
  paste~ to:-6
  paste~ went:-3
  paste~ with:-3
- pastry:4
+ pastry:3
  past~ from:-5
  past~ its:-6
- past~0:-3
- patch:-5
- patience:-7
+ past~0:-2
+ patch:-6
+ patience:-6
  patient:-8
  pay:-1
- pcs:-6
+ pcs:-5
  pct:-7
  pdf:-8
- peak:-5
+ peak:-6
  pearl:1
- pellet:6
+ pellet:2
  pencil:-2
  pencill:8
- pencil~ and:5
+ pencil~ and:2
  people:-11
  people~ ask:-5
  people~ in:-2
- people~ who:-7
+ people~ who:-8
  people~0:-1
- per:-3
+ per:-2
  percent:4
  percentag:-3
  perfect:-8
  perhap:9
- perhap~0:6
- period:-4
+ perhap~0:4
+ period:-5
  person:-8
  per~ bar:-4
  per~ batch:2
@@ -4816,1134 +4910,1159 @@ export const weights = ` *:-6
  petra:4
  ph:-9
  pharmacist:1
- pharmacy:-7
+ pharmacy:-5
  phase:-7
  phase~ a:-3
  phase~ b:-3
  phase~ c:-2
- phenolphthalein:6
- phone:1
+ phenolphthalein:5
+ phone:2
  phone~ and:7
  phone~ is:-5
- phone~ rang:7
- phone~ read:-8
+ phone~ rang:8
+ phone~ read:-7
  photo:-4
  photo~ of:-1
  ph~ strip:-7
- pick:-3
- picture:-8
- piec:-3
- piece~ for:-6
- piece~ of:7
- piec~ of:4
- piec~0:-6
+ pick:-4
+ pick~ up:-1
+ picture:-9
+ piec:-6
+ piece~ for:-7
+ piece~ of:6
+ piec~ of:-2
+ piec~0:-3
  pig:-8
- pillowcase:-3
+ pilar:1
+ pillowcase:-4
  pinch:-1
  pinch~ of:-3
- pink:4
- pitcher:-5
- place:4
+ pink:2
+ pitcher:-8
+ place:5
  place~ of:4
- plain:-3
+ plain:-2
  plain~ white:-2
- plain~F:-5
- plain~W:6
- plan:-3
+ plain~F:-6
+ plain~W:5
+ plan:-2
  plann:-2
  plann~ to:2
  plan~ for:2
  plastic:2
- plastic~ cup:2
- plastic~ jug:4
- plate:4
+ plastic~ cup:3
+ plastic~ jug:5
+ plate:3
  play:-5
- pleas:-3
- please:6
- please~ ?:3
- please~ be:-7
- please~ check:-2
- please~ dont:-5
- please~ excuse:-3
+ pleas:-4
+ please:4
+ please~ ?:2
+ please~ be:-6
+ please~ check:-1
+ please~ confirm:-7
+ please~ dont:-9
+ please~ excuse:-4
  please~ look:-8
  please~ my:6
- please~ tell:2
  please~ verify:-8
- plenty:-6
- plenty~ for:-7
- plenty~ of:-4
- pls:1
- pls~ check:-3
+ plenty:-7
+ plenty~ for:-6
+ plenty~ of:-3
+ pls~ check:-4
  plumber:-3
- plus:3
+ plus:2
  plus~ a:3
- plus~ an:3
- plus~ another:5
+ plus~ an:4
+ plus~ another:1
  plus~ the:6
  plus~0:-4
- plus~<:-7
- plus~=:-5
- plus~w:-7
+ plus~<:-6
+ plus~=:-4
+ plus~w:-6
  plz:-5
- pocket:2
- point:-2
+ point:-4
  poland:-2
- polish:-1
+ polish:-2
  polypropylene:-4
  poor:-8
  popcorn:5
- pops:-3
- porch:-5
+ pops:-4
+ porch:-4
  porridge:2
- portion:-2
- portugal:1
+ portion:-1
+ portugal:2
  possible:-5
- post:-2
- postal:2
- postal~ scale:2
- postman:2
- posts:-7
- post~ this:-7
+ post:-5
+ postal:1
+ postal~ scale:1
+ postman:1
+ posts:-5
+ post~ this:-6
  post~t:-2
  pot:1
  potato:-8
  potato~ then:-3
  pots:-3
- pot~ ::-5
+ pot~ ::-4
  pot~ and:2
- pot~ at:-5
- pot~ for:-8
+ pot~ at:-7
+ pot~ for:-7
  pot~ holds:2
  pot~ i:-6
- pot~ is:-4
- pot~ of:-1
- pot~ off:-8
+ pot~ is:-5
+ pot~ of:-3
+ pot~ off:-7
  pot~ oils:-9
- pot~ was:2
+ pot~ on:-1
+ pot~ was:4
+ pot~ went:-2
  pot~ with:2
+ pot~0:1
+ pound:1
  pour:5
- pours:-8
+ pours:-7
  pour~ ::-5
- pour~ and:2
- pour~ at:-9
+ pour~ at:-8
  pour~ cover:-1
  pour~ in:5
  pour~ into:-6
- pour~ it:1
- pour~ off:4
+ pour~ off:2
  pour~ on:1
  pour~ out:6
  pour~ the:-7
- pour~0:5
+ pour~0:3
  pour~=:2
- pour~>:-6
- pour~A:-3
+ pour~>:-7
+ pour~A:-5
  pour~F:-1
  pour~t:-3
- pour~w:-10
+ pour~w:-11
  powder:5
- powder~0:6
- power:-1
- power~ cut:4
+ powder~0:7
+ power~ cut:6
  pp:-6
  ppl:-8
- practical:-6
+ practical:-7
  prefer:6
  premix:-8
  prep:-4
  present:-1
  press:-4
- press~ in:-3
+ press~ in:-6
  press~ into:-2
- press~ it:-2
- press~0:-9
- pretty:-7
+ press~ it:-3
+ press~0:-8
+ pretty:-8
  pretty~ but:-6
- previou:3
+ previou:2
  pric:-5
- price:-8
+ price:-7
  print:4
- printout:-6
- print~0:-4
+ printout:-5
+ print~0:-8
  prob:3
  probab:1
- problem:-2
- proces:-2
+ problem:-1
+ proces:-1
  proces~ ::-2
  proces~ crock:-3
  proces~ in:-2
+ proces~ slow:-2
  professor:3
  project:-6
- promis:-3
+ promis:-2
  promis~ to:1
- proper:-3
+ proper:-5
+ proportion:4
  proud:-6
- ps:4
- pub:-3
- puck:-2
+ ps:3
+ pub:-4
+ puck:-1
  pucks:-3
  puck~ dual:-6
- pudd:-6
+ pudd:-5
  puddle:3
  pull:3
- pump:-2
+ pupil:-1
  pure:1
+ pure~ and:-8
  pure~F:-4
- purity:7
- push:-6
+ purity:6
+ purpose:1
+ push:-8
  put:3
- puts:-7
+ puts:-6
  puts~ everyth:-3
- put~ a:4
- put~ in:5
- put~ it:-1
- put~ on:-1
+ put~ a:3
+ put~ in:6
+ put~ it:-2
  put~ the:1
  put~ them:-4
- put~ together:-6
+ put~ together:-5
  put~0:-2
- put~<:-6
- put~=:-9
- put~>:1
- put~F:3
- put~w:-2
+ put~<:-7
+ put~=:-8
+ put~>:2
+ put~F:4
+ put~w:-1
  q:-8
- qty:-5
- quantiti:7
+ qty:-4
+ qty~ g:-1
+ quantiti:5
  quantity:-4
  quantity~ of:-4
- quarter:9
- quarter~ of:6
- question:-5
- question~ ::-5
- question~ from:-3
+ quarter:8
+ quarter~ of:8
+ question:-4
+ question~ ::-6
+ question~ from:-2
  question~ is:-5
+ question~ mark:-1
+ question~ to:-1
  quick:-7
- quicker:-4
- quicker~ than:-5
- quick~ one:-4
- quite:1
- quot:-6
- q~ ::-3
- r:-1
+ quicker:-3
+ quicker~ than:-6
+ quick~ one:-5
+ quite:2
+ quot:-5
+ q~ ::-2
+ r:-2
  rack:-5
  rack~ and:-1
  radiator:-4
- radio:-7
- rain:-2
- rainy:-6
- rais:-6
- ran:5
+ radio:-9
+ rain:-1
+ rainy:-5
+ rainy~ sunday:-4
+ rais:-8
+ ran:4
  rancid:1
- rancid~ so:6
- rang:5
- ran~ dry:3
+ rancid~ so:5
+ rang:6
+ ran~ dry:4
  ran~ out:2
  ran~ short:3
  ran~ the:-7
- rate:-6
+ rate:-5
  rather:5
  rather~ have:-1
- rather~ than:5
+ rather~ than:3
  raw:3
  re:-4
- reach:-4
+ reach:-5
  reach~ the:5
- reach~d:-6
+ reach~d:-7
  reader:-2
- reads:4
+ reads:3
  reads~ in:-5
  ready:2
- ready~ for:-7
- ready~ made:2
- ready~ mixed:4
+ ready~ dissolv:3
+ ready~ for:-5
+ ready~ in:-5
+ ready~ made:3
+ ready~ mixed:3
  ready~ to:-6
- read~ it:-3
- read~ that:-5
+ read~ it:-5
+ read~ that:-6
  read~ the:-3
- read~ this:-5
+ read~ this:-4
  read~0:-1
- read~F:4
+ read~F:3
  read~b:-1
- real:2
+ real:1
  realis:5
  reality:2
- real~ have:-4
- real~A:-3
+ real~ a:6
+ real~ have:-3
+ real~A:-2
  real~N:5
- reason:-3
+ reason:-1
  rebatch:4
  recall:6
- receipt:9
+ receipt:7
  recette:-4
- recheck:2
- recip:-8
- recipe:-3
- recipe~ ::-3
+ recheck:1
+ recip:-9
+ recipe:-2
+ recipe~ ::-2
  recipe~ ?:-3
  recipe~ and:-5
- recipe~ card:-1
- recipe~ for:2
+ recipe~ card:-3
+ recipe~ for:1
  recipe~ from:-6
- recipe~ i:-4
+ recipe~ i:-5
  recipe~ in:4
- recipe~ is:-2
- recipe~ of:-5
- recipe~ on:-5
+ recipe~ is:-1
+ recipe~ of:-6
+ recipe~ on:-6
  recipe~ was:2
- reckon:4
- reckon~ with:1
+ reckon:6
+ reckon~ it:-1
+ record:-2
  record~0:-8
- red:2
- refill:2
+ red:3
+ refill:1
+ refin:3
  regard:-6
- remain:-7
- remainder:4
- remain~0:2
- remark:-6
+ remain:-10
+ remainder:7
+ remain~0:3
+ remark:-7
  remark~ ::-2
  remember:3
- remember~ it:-4
- remember~ the:1
+ remember~ it:-7
  render:-8
- render~ it:2
- render~ the:-6
+ render~ the:-7
  render~ twice:-5
  render~=:-4
- repeat:-7
+ repeat:-6
  replac:6
  replace:-5
  replace~ it:3
  replac~ by:6
  replac~ the:-2
- reply:-6
- report:-3
- rescue:6
+ reply:-5
+ report:-4
+ rescue:5
  rest:3
- rest~ is:5
+ rest~ is:3
  rest~ of:-2
+ rest~ went:-1
  rest~t:-2
- retir:-6
- rev:-8
+ retir:-8
+ rev:-7
  rev~0:-7
  re~ ::-3
- ribbon:-4
- rice:-3
- rich:-11
- rid:-3
- rid~ of:-3
+ ribbon:-5
+ rice:-4
+ rich:-9
+ rid:-2
+ rid~ of:-2
  right:-2
- right~ ?:-2
+ right~ ?:-3
  right~ about:1
- right~ amount:-6
+ right~ amount:-5
  right~ and:-5
- right~ at:2
+ right~ at:1
  right~ but:7
- right~ for:-8
- right~ now:-6
+ right~ for:-7
+ right~ now:-5
  right~ on:-5
  right~ or:-3
  right~ so:-4
  right~ the:-2
- right~ to:-4
- right~ with:-9
- rim:-1
+ right~ to:-5
+ right~ with:-8
+ rim:-3
  ring:-7
  ring~t:-1
  rins:1
- rinse:-5
- rinse~ the:-3
+ rinse:-7
+ rinse~ the:-4
  rins~ the:-1
- rises:-5
- roast:-3
- rock:-7
- roll:-6
- room:-3
- room~ for:2
+ rises:-4
+ roast:-2
+ rock:-6
+ roll:-7
+ roof:1
+ room:-1
+ room~ for:3
  room~ temp:-4
  room~ temperature:-1
  room~0:-5
- rough:1
+ rough:2
  rough~d:-1
  rough~w:1
  round:1
  round~ and:-3
- round~ it:-1
+ round~ it:-2
  round~ the:3
- round~ to:3
- row:1
- row~0:6
+ round~ to:-5
+ round~0:1
+ row:2
+ row~0:5
  rspo:-7
  rubb:-1
  rugby:-3
  rugby~ club:-3
- ruin:-5
- rule:-11
+ ruin:-3
+ rule:-10
  rules:1
  run:-3
  runn:-9
  runny:6
  runs:-1
- run~ it:-8
- run~ out:-9
- run~ the:-3
- rustic:-7
+ run~ it:-7
+ run~ out:-8
+ run~ the:-4
+ rush:-2
+ rustic:-8
  ruth:2
  s0ap:-5
- s:-6
+ s:-4
  sack:-3
  safe:-1
  safety:-4
- safe~ ?:-6
+ safe~ ?:-4
  safe~ side:4
- safe~ to:-3
+ safe~ to:-2
  said~ a:4
- said~ it:-2
- said~ my:6
+ said~ my:5
  said~ no:-5
  said~ so:-7
- said~ that:-6
- said~ the:-1
- said~ yes:-7
- said~0:-2
- said~>:-6
- said~b:5
- salad:-7
+ said~ that:-7
+ said~ the:-2
+ said~ yes:-6
+ said~0:-1
+ said~>:-5
+ said~b:6
+ salad:-6
  sale:-7
- salt:4
+ salt:3
  same~ amount:6
- same~ as:-6
+ same~ as:-7
  same~ bar:-3
  same~ fats:1
  same~ for:-3
- same~ in:1
+ same~ in:-1
  same~ number:-7
  same~ oils:-3
- same~ pot:4
- same~ recipe:5
- same~ thing:-2
- same~ weight:11
- same~F:-1
- same~b:8
+ same~ pot:2
+ same~ recipe:6
+ same~ thing:-3
+ same~ weight:9
+ same~b:6
  sample:-7
- sandpaper:-5
- sane:-6
+ sandpaper:-3
+ sane:-5
  sane~ ?:-3
  sang:-8
  sanity:-5
  sanity~ check:-5
- saponification:2
- sat:1
+ saponification:3
+ sat:4
  saturday:-2
- sat~ in:1
- sat~ on:-9
- sat~t:-3
+ saturday~ market:-2
+ sat~ in:-1
+ sat~ on:-8
+ sat~t:-4
  saucer:-5
- save:1
  saves:-6
  savon:-3
- saw:9
+ saw:8
  saw~ it:3
- saw~ the:8
+ saw~ the:7
  say:5
  says:4
  says~ ::-6
- says~ and:2
+ says~ and:1
  says~ but:-5
- says~ he:6
- says~ i:2
+ says~ he:5
+ says~ i:1
  says~ it:-4
- says~ its:-8
+ says~ its:-7
  says~ min:7
  says~ my:-8
- says~ that:1
+ says~ that:3
  says~ the:-2
+ says~%:-1
  says~0:6
- says~>:4
- says~A:2
- says~F:-2
- says~b:-2
- says~e:5
+ says~=:-3
+ says~>:3
+ says~A:1
+ says~F:-1
+ says~b:-1
+ says~e:6
  says~t:-1
- says~v:3
- says~w:3
- say~ a:6
- say~ how:2
- say~ it:-8
+ says~v:2
+ says~w:2
+ say~ a:7
+ say~ how:1
+ say~ it:-9
  say~ its:-4
- say~ so:-1
- say~ that:1
- say~ thats:-6
- say~ the:-9
+ say~ so:1
+ say~ that:2
+ say~ thats:-5
+ say~ the:-8
  say~%:3
- say~0:10
+ say~0:9
  say~F:-7
  say~b:8
  say~w:7
  scal:-2
  scale:3
- scale~ ::-3
- scale~ and:-8
+ scale~ ::-1
+ scale~ and:-7
  scale~ at:6
  scale~ before:-8
- scale~ but:-6
- scale~ died:4
+ scale~ but:-7
+ scale~ died:5
  scale~ does:-8
  scale~ for:-9
- scale~ jumps:2
- scale~ only:4
- scale~ says:2
+ scale~ i:-7
+ scale~ it:-6
+ scale~ jumps:3
+ scale~ only:5
+ scale~ says:1
+ scale~ shows:1
  scale~ so:-10
- scale~ switch:2
- scale~ that:-2
- scale~ was:6
+ scale~ switch:3
+ scale~ was:4
  scale~ with:-2
- scale~w:-6
+ scale~w:-5
+ scal~ to:3
  scar:-4
  school:-3
  school~ fair:4
  science:-7
- scoop:6
- scorch:-2
+ scoop:7
+ scorch:-3
  scrap:7
- scrap~ it:-1
- scrap~ the:4
- scratch:-12
- scribbl:-2
- scrubb:-7
+ scrap~ the:7
+ scratch:-11
+ scribbl:-3
+ scrubb:-6
  scrubb~ the:-6
  scum:2
  seal:-3
  season:4
  second~ batch:-7
- second~ day:-7
- second~ go:1
- second~ half:4
- second~ one:-5
+ second~ day:-6
+ second~ go:2
+ second~ half:5
+ second~ one:-4
  second~ opinion:-4
  second~ pair:-1
- second~ time:4
- second~ try:-2
+ second~ time:3
+ second~ try:-1
  secret:-6
- see:2
- seed:-4
- seem:8
+ see:1
+ seed:-5
+ seem:7
  seems:-6
  seen:-1
  see~ a:-7
- see~ here:2
+ see~ here:1
  see~ how:-4
  see~ if:-5
- see~ it:-8
+ see~ it:-10
  see~ me:-4
- see~ that:5
- see~ the:-2
- see~ through:-6
- see~ what:3
+ see~ that:4
+ see~ through:-8
+ see~ what:2
  seiz:-1
- self:-1
+ self~ ::1
  sell:-8
- seller:4
- sells:5
- sells~ at:-4
+ seller:5
+ sells:3
+ sells~ at:-3
  sell~ at:-1
- sensible:-5
- sensible~ ?:-4
- sensitive:4
- sent:4
+ sense:1
+ sensible:-4
+ sensible~ ?:-3
+ sensitive:3
+ sent:3
  sent~ me:2
- separat:-8
- separate:-11
- september:-7
+ separat:-6
+ separate:-10
+ september:-6
  serv:4
- set:2
- sets:-11
- sets~ in:-2
+ serv~ ::-4
+ set:4
+ sets:-10
+ sets~ in:-4
  sett:-2
- settl:-3
+ settl:-1
+ settl~ on:-5
  set~ aside:-6
- set~ in:-9
- set~ it:6
+ set~ in:-7
+ set~ it:7
  set~ on:-6
- set~ the:-3
- set~ to:5
- set~ up:-5
- sf:5
+ set~ the:-4
+ set~ to:3
+ set~ up:-6
+ sf:4
  shade:-6
- shall:1
+ shall:2
  shampoo:2
- shampoo~ bar:-3
- shar:1
+ shampoo~ bar:-4
+ shar:-1
  share:5
- sharp:-2
+ sharp:-3
  shav:-5
- shave:-6
- shave~ puck:-4
+ shave:-7
+ shave~ puck:-3
  shave~ soap:-3
  shav~ puck:-4
- shav~ soap:-1
  she:-5
- shed:-4
+ shed:-5
  sheep:-4
  sheet:2
- sheet~ ::-3
+ sheet~ ::-2
  sheet~ and:5
  sheet~ for:2
- sheet~ says:5
+ sheet~ says:4
  sheet~ sorry:-4
  sheet~0:-8
- shelf:-2
+ shelf:-3
  shelf~ for:-2
  shes:-8
  shes~0:-4
  she~ also:3
  she~ alway:-2
- she~ asked:-6
+ she~ asked:-7
  she~ did:-5
- she~ does:-1
+ she~ does:-2
  she~ gets:-8
- she~ got:-6
+ she~ got:-5
  she~ had:-7
- she~ has:-4
- she~ is:-4
- she~ made:-4
+ she~ has:-6
+ she~ is:-5
+ she~ made:-5
  she~ never:2
  she~ right:-2
  she~ said:-2
- she~ says:-3
- she~ stirr:-1
+ she~ says:-5
+ she~ stirr:-2
  she~ swear:-2
  she~ told:-2
- she~ used:-4
- she~ wants:4
- she~ was:1
- she~ would:-4
- she~ wrote:1
- shift:-1
+ she~ used:-7
+ she~ wants:5
+ she~ weigh:-1
+ she~ would:-3
+ she~ wrote:-1
+ shift:-2
  shine:-7
- shiny:-7
+ shiny:-9
  shoe:-3
  shoebox:-3
  shoebox~ lined:-2
  shoe~ box:-4
  shook:4
- shop:3
+ shop:2
  shopp:-9
- shopp~ list:-4
- shops:-3
- shop~ and:5
+ shopp~ list:-5
+ shops:-2
+ shop~ and:4
  shop~ had:3
- shop~ soap:2
+ shop~ soap:3
  short:3
  shortage:-4
- short~ ::4
+ short~ ::3
  short~ ?:-7
- short~ burst:-2
- short~ of:-7
- short~ on:-3
- short~ so:6
- should~ be:-1
- should~ come:-2
- should~ i:-8
- should~ read:10
+ short~ burst:-1
+ short~ of:-6
+ short~ on:-1
+ short~ so:5
+ short~ the:3
+ shot:1
+ should:-1
+ should~ be:-2
+ should~ come:-1
+ should~ have:1
+ should~ i:-7
+ should~ read:9
  should~ say:4
- shout:-8
+ shout:-7
  show:-4
- shower:-8
+ shower:-7
+ shows:-1
  shows~ whole:-8
- shows~0:-3
+ shows~0:-4
  shows~w:2
+ show~b:1
  shrink:-7
- shut:2
+ shut:1
  shut~ in:3
- shy:1
  side:-2
- sides:-5
+ sides:-3
  sideway:-7
- side~ of:5
- sieve:-1
- siev~ it:1
- sign:-4
- silicone:-9
- silicone~ loaf:-5
+ side~ of:4
+ sieve:-2
+ sign:-5
+ silicone:-7
+ silicone~ loaf:-3
  silicone~ mould:-4
  sill:-6
- silly:8
- simmer:1
- simp:-1
+ silly:9
+ simp:-3
  simple:-4
- since:3
+ since:4
  since~ about:-4
- since~ i:-2
+ since~ i:-3
  since~ it:5
- since~ last:2
- since~ my:5
- since~ spr:2
- since~ the:4
+ since~ last:1
+ since~ my:7
+ since~ spr:1
+ since~ the:3
  since~ then:2
  since~0:-9
- since~F:3
- since~t:1
- sink:-1
+ since~F:1
+ since~t:3
+ single:-2
+ sink:-2
  sink~ and:-3
  sink~ of:-5
- sink~ with:-1
- sis:-3
- sister':3
- sister:-10
+ sink~ with:-5
+ sis:-4
+ sister':2
+ sister:-9
  sister~ in:-4
- sister~ says:-1
  sit:-1
  sits~ in:-6
  sitt:3
- sitt~ in:-4
- sitt~ on:3
+ sitt~ in:-3
+ sitt~ on:4
  size:1
  size~ of:-3
- skin:-4
- skin~ and:-3
+ skin:-5
+ skin~ and:-5
  skin~ is:5
- skin~ off:-4
- skin~ so:3
+ skin~ off:-5
+ skin~ so:4
  skip:4
  skipp:12
  skipp~ it:5
  skipp~ the:8
  skip~ the:1
- skull:-6
+ skull:-5
  slab:-8
- sleep:-6
- sleev:-5
- slept:-5
- slic:-6
+ sleep:-7
+ sleev:-4
+ slept:-4
+ slic:-8
  slice:-6
- slid:-2
- slight:1
- slimy:-8
- slip:2
- slipp:8
- slipp~ and:7
+ slid:-3
+ slight:2
+ slimy:-10
+ slip:4
+ slipp:11
+ slipp~ and:8
  sliver:-6
- slosh:-3
+ slosh:-2
  slow:-4
  slow~ cooker:-3
  slow~ into:-6
- slush:-7
+ slush:-6
  small:-3
- smaller:1
+ smaller:-1
  small~ print:4
  smell:-5
- smell~ a:-4
- smell~ faint:-4
- smell~ is:-4
- smell~ it:2
- smell~ like:-1
- smell~ of:-7
- smell~ the:-6
- smelt:4
- smoke:-4
+ smell~ a:-6
+ smell~ faint:-5
+ smell~ is:-7
+ smell~ it:3
+ smell~ like:-2
+ smell~ of:-5
+ smell~ the:-5
+ smelt:3
+ smelt~ like:-4
+ smoke:-6
  smooth:-11
  sneeze:-1
  sniff:1
+ snow:1
  snow~ white:-4
- so:1
- soak:7
+ so:2
+ soak:8
  soap':2
  soap:-8
- soaper:-6
+ soaper:-5
  soaps:-9
  soap~ ::-4
  soap~ ?:-1
- soap~ again:-3
- soap~ and:-5
- soap~ at:-5
+ soap~ again:-5
+ soap~ and:-4
+ soap~ at:-6
  soap~ attempt:-2
- soap~ day:-2
+ soap~ day:-1
  soap~ diary:-5
  soap~ for:-5
- soap~ from:-6
- soap~ i:-2
- soap~ in:-7
- soap~ is:-9
+ soap~ from:-5
+ soap~ i:-4
+ soap~ in:-5
+ soap~ is:-8
  soap~ it:-4
- soap~ like:-2
- soap~ my:-6
- soap~ of:-4
- soap~ on:-6
+ soap~ like:-3
+ soap~ my:-5
+ soap~ of:-5
+ soap~ on:-5
  soap~ paste:-1
- soap~ since:-5
+ soap~ since:-4
+ soap~ so:-2
  soap~ the:-3
- soap~ to:-3
- soap~ w:-7
+ soap~ w:-6
  soap~ was:-5
- soap~ with:-5
+ soap~ with:-3
  soap~0:-6
- soft:-6
+ soft:-7
+ soften:-7
  softer:2
  soft~ after:-2
- soft~ as:-7
+ soft~ and:-5
+ soft~ as:-6
  soft~ at:-2
- soft~ for:-5
- soft~ in:-4
- soft~ so:4
+ soft~ for:-4
+ soft~ in:-3
+ soft~ so:3
  soft~ soap:-5
- sold:-6
+ sold:-7
  sold~ at:-2
- sold~ out:-3
- sold~0:-5
+ sold~ out:-4
+ sold~0:-7
  soleseife:-6
- solid:-5
+ solid:-4
  solution~ and:-2
- solution~ plus:-5
- some:2
+ solution~ plus:-6
+ some:3
  somebody:-3
  somebody~ asked:-6
  somebody~ check:-3
  somebody~ else:-6
+ somebody~ here:1
  somebody~ look:-6
- somebody~ run:-5
- somebody~ tell:1
+ somebody~ run:-4
+ somebody~ tell:2
+ somebody~ to:-4
  somebody~ with:-3
  someone:-2
- someone~ at:-6
- someone~ check:2
- someone~ in:-7
- someone~ look:-8
+ someone~ at:-7
+ someone~ check:1
+ someone~ in:-8
+ someone~ look:-6
  someone~ tell:-6
- someone~ to:-7
+ someone~ to:-6
  someone~ with:-5
- someth:2
- someth~ else:-1
- someth~ like:3
+ someth:1
+ someth~ else:-2
+ someth~ like:-7
  somewhere:-1
  some~ of:3
- some~ people:-8
+ some~ people:-9
  some~0:-5
  some~F:-1
  some~N:6
- some~X:-1
+ some~X:-2
  soon:-5
- sooner:-4
- sooner~ than:-4
- sorry:1
- sorry~ about:-3
+ sooner:-5
+ sooner~ than:-5
+ sorry~ about:-6
  sorry~ for:-4
  sorry~ if:1
- sorry~ it:-5
+ sorry~ it:-6
  sorry~ my:-4
  sorry~ the:3
  sort:4
- sort~ of:-6
+ sort~ of:1
  sound:-7
- sound~ like:-7
- sound~ right:2
+ sound~ ?:-4
+ sound~ like:-8
+ sound~ right:3
  soup:-4
- sour:-1
  source:-1
- source~ ::2
- so~ ::-5
- so~ ?:1
- so~ a:3
- so~ all:2
- so~ another:7
- so~ before:-5
+ source~ ::1
+ south:-3
+ so~ ::-7
+ so~ ?:2
+ so~ a:2
+ so~ all:3
+ so~ another:8
+ so~ bear:-5
+ so~ before:-3
  so~ call:6
  so~ did:-3
- so~ do:-1
- so~ does:-5
- so~ dont:2
+ so~ do:-2
+ so~ does:-6
+ so~ dont:1
  so~ excuse:-6
  so~ far:-2
- so~ fast:-4
+ so~ fast:-2
  so~ for:-7
  so~ forgive:-4
  so~ good:4
- so~ half:1
+ so~ half:3
  so~ here:-6
  so~ hot:-4
- so~ i'd:-5
+ so~ i'd:-10
  so~ i:-5
  so~ if:-5
- so~ im:1
  so~ in:5
- so~ is:1
+ so~ is:3
  so~ it:2
  so~ its:5
+ so~ ive:1
  so~ just:5
- so~ keep:-6
- so~ little:-7
+ so~ keep:-7
+ so~ last:-8
+ so~ little:-8
  so~ maybe:3
- so~ much:-5
- so~ my:3
- so~ no:4
+ so~ much:-6
+ so~ my:1
+ so~ no:3
  so~ noth:-1
- so~ now:-4
- so~ of:6
- so~ on:-4
- so~ please:3
- so~ sorry:-7
- so~ take:2
+ so~ now:-5
+ so~ of:8
+ so~ on:-3
+ so~ please:2
+ so~ sorry:-8
  so~ that:-8
  so~ thats:5
- so~ the:1
  so~ ther:4
  so~ there:-3
  so~ this:-4
- so~ those:1
+ so~ those:2
  so~ um:3
  so~ we:-2
- so~ what:3
+ so~ what:5
  so~ whats:4
- so~ who:3
+ so~ who:4
+ so~ you:-1
  so~%:-7
  so~0:7
- so~=:2
+ so~=:1
+ so~>:-1
+ so~F:-1
  so~N:11
- so~b:-2
+ so~b:1
  so~e:-10
- so~l:-7
+ so~l:-6
  so~t:-3
- so~w:-4
+ so~w:-3
  spa:2
- space:-8
- spain:-4
- spare:-4
- spatula:-6
- speak:-1
+ space:-7
+ spain:-6
+ spare:-2
+ spatula:-7
  speed:-6
  spell:-9
- spend:-8
+ spend:-6
  spent:1
  spill:-5
  spill~ on:1
  spilt:1
  splash:4
- splash~ of:1
- split:2
- split~ it:1
- split~ the:1
+ splash~ of:2
+ split~ it:-6
+ split~ the:2
  spoon:-1
  spoonful:5
- spoonful~ in:1
- spoonful~ of:1
- spoon~ and:1
+ spoonful~ in:2
+ spoon~ and:2
  spoon~ at:-7
  spoon~ by:-6
- spoon~ for:3
- spoon~ in:-3
+ spoon~ for:2
+ spoon~ in:-4
  spoon~ into:-3
- spoon~ it:-6
- spoon~ of:3
- spoon~ slipp:6
- spot:-8
- spots:-2
+ spoon~ it:-5
+ spoon~ of:2
+ spoon~ slipp:7
+ spot:-9
+ spots:-1
  spots~ after:-2
- spot~ on:-5
+ spot~ on:-6
  spray:-8
- spreadsheet:-5
+ spreadsheet:-6
  sprinkl:-7
- sprinkle:-2
- sprinkle~ the:-4
+ sprinkle:-3
+ sprinkle~ the:-3
+ sprinkl~ over:-3
  sprinkl~=:-1
- spr~ and:1
  squeez:6
  sry:2
  stable:-7
  stack:-2
- stag:-8
+ stag:-7
  stage:-2
  stage~ at:-3
- stain:-7
+ stain:-8
  stainles:-5
- stall:1
- stamp:-13
- stamp~ and:-6
+ stamp:-12
+ stamp~ and:-4
  stand:-5
  standard:-5
- stand~ ::-2
- stand~ at:-5
+ stand~ ::-3
+ stand~ at:-6
  stand~ by:-5
- stand~ for:-2
- stand~ in:1
- stand~ it:5
- stand~ on:2
- stand~ the:-4
- stand~ there:-4
- stand~ up:2
+ stand~ for:-3
+ stand~ in:-2
+ stand~ it:3
+ stand~ on:4
+ stand~ the:-3
+ stand~ there:-2
+ stand~ up:1
  stank:-4
  start:-1
- start~ ::-5
- start~ and:-7
+ start~ ::-4
+ start~ and:-9
  start~ at:-2
  start~ the:-4
  start~ to:-7
- start~ with:5
+ start~ with:4
  start~t:-6
  static:1
- stay:4
+ stay:3
  stays:-5
- stays~ as:1
- stays~ in:-6
+ stays~ as:2
+ stays~ in:-7
+ stay~ a:1
  stay~ at:2
  stay~ clear:3
  stay~ cloudy:-1
- stay~ in:8
- stay~ on:2
- stay~ soft:-6
- steam:-13
- steel:-3
- steel~ jug:-6
+ stay~ in:9
+ stay~ on:3
+ stay~ soft:-7
+ steam:-8
+ steel:-1
+ steel~ jug:-7
  steel~ pot:-4
- step:-6
- steps:1
+ step:-5
+ steps:2
  steps~ of:4
- step~0:-1
- stick:1
+ stick:-2
  sticker:-5
- sticky:4
- stick~ blend:-3
+ sticky:2
+ stick~ blend:-2
  stick~ blender:-8
+ stick~ to:1
  stiff:4
  still:2
  still~ a:-8
  still~ about:1
  still~ cloudy:1
+ still~ fine:-2
  still~ good:4
- still~ got:3
- still~ had:5
- still~ have:-2
- still~ in:5
- still~ like:-8
- still~ ok:-8
- still~ on:4
- still~ sitt:8
- still~ smell:-5
- still~ soap:-8
+ still~ got:-5
+ still~ had:4
+ still~ have:-3
+ still~ in:4
+ still~ like:-9
+ still~ ok:-7
+ still~ on:3
+ still~ sitt:7
+ still~ smell:-4
+ still~ soap:-7
  still~ soft:-1
  still~ stand:3
  sting:-7
- stingy:1
- stink:-8
+ stink:-7
  stir:-4
- stirr~ and:-6
- stirr~ every:-5
+ stirr~ and:-5
+ stirr~ every:-6
  stirr~ for:-3
- stirr~ in:4
- stirr~ into:4
- stirr~ it:-3
- stirr~ one:-6
+ stirr~ in:5
+ stirr~ into:5
+ stirr~ it:-6
+ stirr~ one:-5
  stirr~ the:-2
- stirr~ with:-6
+ stirr~ with:-5
  stirr~t:-2
  stirs:-5
  stir~ by:-4
  stir~ every:-1
  stir~ for:-2
- stir~ in:-2
- stir~ it:4
- stir~ the:-8
+ stir~ in:-1
+ stir~ it:2
+ stir~ the:-9
  stir~ till:-2
  stir~ until:-3
- stir~ with:-4
- stir~0:-5
- stir~=:-2
- stir~t:-3
- stock:2
- stood:2
- stood~ at:2
- stood~ in:6
- stop:-7
+ stir~ with:-3
+ stir~0:-6
+ stir~=:-3
+ stir~t:-2
+ stock:1
+ stone:-1
+ stood~ at:3
+ stood~ in:3
+ stop:-9
  stopp:8
- stopp~ at:7
+ stopp~ at:8
  stops:-4
- stor:-3
+ stor:-4
  store:1
  store~ the:-7
  story:1
- stove:5
+ stove:4
  straight:-3
- straight~ away:-4
- straight~ from:-6
- straight~ into:-6
+ straight~ away:-5
+ straight~ from:-5
+ straight~ into:-7
  straight~ out:4
  straight~ to:1
  strain:6
- strainer:-8
- strain~ it:-6
- strain~ the:-3
+ strainer:-7
+ strain~ it:-5
+ strain~ the:-1
  strain~ through:-9
- strain~ twice:1
  streak:-6
- stream:-4
+ stream:-3
  street:-6
- strength:3
- stretch:4
+ strength:2
+ stretch:3
  strike:3
  strip:-7
- stripp:-6
+ stripp:-5
  stripp~ the:-6
- strip~ says:-6
+ strip~ says:-8
  strip~0:-2
- strong:4
- strong~ ?:-8
+ strong:3
+ stronger:2
+ strong~ ?:-7
  strong~ for:-4
- struck:4
- struck~ out:2
+ struck:5
+ struck~ out:3
  stuck:3
  stuck~ in:2
- stuck~ to:3
+ stuck~ to:2
+ student:-2
  stuff:-3
  stupid:-6
  style:-4
- subject:-2
+ subject:-3
  subject~ ::-3
- such:2
+ such:1
  suds:-6
- suggest:-1
  suit:-6
- suits:-5
- sum:-2
+ suits:-4
+ sum:-1
  summer:-1
- summer~ and:7
- sums:-2
- sun:1
+ summer~ and:8
+ sums:-1
+ sun:3
  sunday:1
- sunday~ ::-4
- sunday~ and:-1
+ sunday~ ::-5
  sunday~ in:-7
  sunday~ roast:1
  superfat:6
- superfat~ ::4
+ superfat~ ::5
  superfat~ ?:-4
- superfat~ and:-7
- superfat~ because:-1
- superfat~ did:-10
- superfat~ do:-5
- superfat~ for:2
+ superfat~ and:-6
+ superfat~ because:-2
+ superfat~ did:-9
+ superfat~ do:-4
+ superfat~ does:-7
+ superfat~ for:3
  superfat~ i:-1
  superfat~ in:4
- superfat~ is:-10
- superfat~ of:-9
+ superfat~ is:-12
+ superfat~ of:-8
  superfat~ on:-10
- superfat~ should:-11
- superfat~%:4
- superfat~0:3
+ superfat~ should:-10
+ superfat~%:3
+ superfat~0:2
  supermarket:-5
- supplier:1
- suppose:-1
+ supplier:2
  sure:3
  sure~ about:-11
- sure~ of:3
+ sure~ of:2
  surface:-7
- surviv:-1
- survive:-6
- suspect:4
+ survive:-4
+ suspect:5
  swap:-6
- swapp:6
- swapp~ for:4
+ swapp:7
+ swapp~ for:3
  swapp~ the:1
  swapp~F:5
- swaps:-11
+ swaps:-10
  swap~ the:-1
  swear:4
  swear~ by:-3
@@ -5951,441 +6070,444 @@ export const weights = ` *:-6
  swear~ to:7
  sweat:-7
  sweat~ in:-2
- sweet:-5
+ sweet:-4
  swirl:-8
- swirl~ with:-4
+ swirl~ with:-5
  switch:-1
  switch~ itself:-1
  switch~ off:-5
- switch~ to:-7
- swore:-3
+ switch~ to:-5
+ swore:-4
  t:-7
  ta:-5
  tabl:-6
- table:4
+ table:3
  tablespoon:5
- table~ is:-7
- table~0:-10
- tabs:-5
- taffy:-8
- tak:6
+ table~ is:-6
+ table~0:-8
+ tabs:-4
+ taffy:-10
+ tag:-3
+ tak:5
  take:3
  taken:3
  takes:-13
  takes~ about:-1
- takes~ its:-5
- takes~ me:-4
+ takes~ its:-6
+ takes~ me:-3
  takes~ the:-3
  takes~=:-1
- takes~t:-3
- take~ it:-5
- take~ my:1
+ takes~t:-4
+ take~ a:-5
+ take~ it:-7
+ take~ my:2
  take~ off:-3
- take~ that:4
- take~ the:-5
- take~ your:3
- take~0:-9
+ take~ that:5
+ take~ the:-7
+ take~ your:2
+ take~0:-7
  take~=:-4
  take~w:-9
- talk:-8
+ talk:-7
  tall:-7
- tan:-8
- tap:-1
+ tan:-6
+ tap:1
  tape:-7
- tare:-1
- tared:8
+ tared:7
  target:1
  tast:-9
  taste:3
- taught:-6
+ taught:-7
  taught~ me:-3
- teach:-1
- teacher:-4
+ teach:-2
+ teacher:-2
  team:-3
+ teaspoon:1
  technical:10
- technical~ grade:9
- telephone:-5
+ technical~ grade:7
+ telephone:-4
  tell:-4
- tells~ me:2
- tell~ me:-1
- tell~ my:-8
+ tells:1
+ tells~ me:3
+ tell~ my:-7
  tell~ them:-6
  tell~ us:-8
+ tell~ whether:2
+ tell~ you:-1
  temp:-5
- temper:1
- temperature:-7
- temps:-5
+ temperature:-8
+ temps:-6
  temp~d:-1
  tenth:3
  tenth~ of:4
- term:-5
+ term:-4
  test:-3
- tester:2
+ tester:1
  test~ ::-5
- test~ at:-9
- test~ it:5
- test~ ok:-4
- test~ with:-6
+ test~ at:-10
+ test~ batch:-6
+ test~ it:4
+ test~ ok:-3
+ test~ with:-5
  text:-3
  than:-1
  thank:-6
  thank~ for:-6
- thank~ to:-2
- thank~ you:-6
- than~ a:-2
- than~ i:4
- than~ it:3
+ thank~ to:-1
+ thank~ you:-5
+ than~ a:-1
+ than~ i:2
+ than~ it:5
  than~ my:2
- than~ that:-4
- than~ the:-4
+ than~ that:-5
+ than~ the:-3
  than~ usual:3
  than~0:1
- than~d:-3
+ than~d:-5
  that:4
  thats:-1
- thats~ a:-6
+ thats~ a:-7
  thats~ all:-6
- thats~ how:4
+ thats~ how:3
  thats~ it:-6
- thats~ my:-7
+ thats~ my:-5
  thats~ normal:-2
  thats~ the:-8
  thats~ what:6
- thats~ why:-5
+ thats~ why:-7
  thats~>:-2
  thats~l:-11
- that~ ?:3
+ that~ ?:4
  that~ a:-7
- that~ about:-5
- that~ and:3
- that~ be:3
+ that~ about:-7
+ that~ and:4
+ that~ be:4
  that~ bit:3
- that~ came:-2
- that~ day:9
- that~ enough:-2
- that~ from:-6
+ that~ come:-2
+ that~ day:8
+ that~ enough:-3
+ that~ from:-7
  that~ goes:-1
+ that~ had:1
  that~ has:-5
- that~ i'd:-3
- that~ i:3
+ that~ i'd:-4
+ that~ i:2
  that~ im:1
- that~ into:-1
- that~ is:1
- that~ isnt:3
+ that~ in:-1
+ that~ into:-2
+ that~ is:2
+ that~ isnt:2
  that~ it:-9
- that~ its:-3
+ that~ its:2
+ that~ leave:-5
  that~ look:-2
- that~ makes:-6
+ that~ makes:-7
  that~ matter:4
- that~ mine:3
+ that~ mine:4
  that~ much:-1
  that~ my:3
- that~ never:6
- that~ nobody:1
+ that~ never:7
+ that~ nobody:2
  that~ noth:-5
  that~ off:8
  that~ okay:-2
- that~ on:4
+ that~ on:2
  that~ one:-5
- that~ out:3
+ that~ out:4
+ that~ real:-7
  that~ right:-2
  that~ she:1
- that~ solution:-8
- that~ sound:-2
- that~ still:-6
- that~ the:3
- that~ ther:-5
+ that~ so:-7
+ that~ solution:-9
+ that~ sound:-1
+ that~ still:-2
+ that~ the:4
+ that~ ther:-6
  that~ too:-7
- that~ was:-7
- that~ we:-5
- that~ went:-4
+ that~ was:-8
+ that~ we:-7
+ that~ went:-2
+ that~ what:-8
  that~ with:1
  that~ you:-4
- that~0:11
+ that~0:10
  that~=:-7
- that~A:-3
- that~F:2
+ that~A:-4
+ that~F:1
  that~L:4
  that~b:5
  the:1
- their:-2
+ their:-1
  their~ own:1
  them:-2
- them~ ::-2
- them~ and:-3
- them~ for:-1
- them~ in:-1
- them~ is:-3
- them~ on:-1
+ them~ ::-3
+ them~ and:-2
+ them~ is:-2
  them~ out:-5
  them~ to:-7
- them~ together:2
- them~0:-4
- them~t:-6
+ them~ together:4
+ them~0:-2
+ them~t:-4
  then:-2
- then~ ?:1
+ then~ a:-1
  then~ add:-4
- then~ at:-5
- then~ i:1
+ then~ another:4
+ then~ at:-6
+ then~ i:2
  then~ in:-5
- then~ into:-4
- then~ it:4
+ then~ into:-5
+ then~ it:5
  then~ its:-6
  then~ like:-3
- then~ my:4
- then~ pour:-4
- then~ stir:-3
+ then~ my:2
+ then~ off:-1
+ then~ pour:-5
+ then~ stir:-4
  then~ stirr:-2
  then~ the:-9
- then~ weigh:-8
+ then~ weigh:-7
  then~0:4
- then~<:3
- then~=:-4
+ then~<:2
+ then~=:-3
  then~>:-1
- then~A:-6
- then~F:-2
- then~S:-4
+ then~A:-5
+ then~F:-4
+ then~S:-3
  then~W:1
- then~e:-7
- then~t:-4
- then~v:5
- ther:2
- there:4
+ then~e:-5
+ then~t:-5
+ then~v:7
+ then~w:-2
+ ther:1
+ there:3
  thereabout:3
  therefore:2
  there~ ?:-6
- there~ and:-1
  there~ are:-1
  there~ because:1
- there~ enough:-3
+ there~ enough:-4
  there~ is:1
- there~ may:4
+ there~ may:5
  there~ so:-6
  there~ too:4
  there~ was:-1
  there~ were:3
- there~ with:-3
- thermometer:-9
+ there~ with:-2
+ thermometer:-10
  ther~ also:2
- ther~ no:-9
- ther~0:-3
+ ther~ no:-8
+ ther~0:-1
  ther~F:-3
- these:-9
+ these:-8
  these~ are:-5
  these~ days:5
- these~ fats:-3
+ these~ fats:-2
  these~ oils:-3
  they:-4
- theyd:3
+ theyd:2
  theyll:-4
- theyre:-10
+ theyre:-9
  they~ are:5
- they~ did:-5
+ they~ did:-3
  they~ do:-7
  they~ had:1
  they~ say:2
  they~ went:1
  they~ were:-6
- the~ above:4
+ the~ above:5
  the~ air:1
- the~ allotment:-4
+ the~ allotment:-5
  the~ amount:-2
  the~ answer:-2
- the~ app:3
+ the~ app:1
  the~ attic:-3
- the~ autumn:-6
+ the~ autumn:-8
  the~ baby:1
- the~ back:2
- the~ bag:1
- the~ balance:-4
+ the~ back:1
+ the~ bag:3
+ the~ balance:-5
  the~ balcony:2
  the~ bar:2
- the~ bars:-11
+ the~ bars:-10
  the~ batch:-3
  the~ bath:-5
- the~ bathroom:2
+ the~ bathroom:1
  the~ batter:-8
- the~ battery:-2
- the~ beaker:6
- the~ bell:-5
+ the~ battery:-1
+ the~ beaker:5
+ the~ beginn:-1
+ the~ bell:-8
  the~ bench:-5
  the~ best:-4
  the~ big:-1
  the~ bin:-2
  the~ birds:-3
  the~ bit:-3
- the~ blender:1
  the~ block:4
  the~ blog:-4
  the~ blue:1
- the~ board:1
- the~ book:-4
+ the~ board:3
+ the~ book:-3
  the~ bottl:-6
- the~ bottle:5
+ the~ bottle:6
  the~ bottom:-1
  the~ bowl:5
  the~ box:1
- the~ boys:3
+ the~ boys:4
  the~ brim:-2
- the~ bubbl:-3
- the~ bucket:2
+ the~ bubbl:-6
+ the~ bucket:1
  the~ bus:-2
- the~ butcher:-2
  the~ camp:1
- the~ can:2
+ the~ can:1
  the~ candle:-6
  the~ canister:6
- the~ car:-8
+ the~ car:-7
  the~ card:-6
- the~ caretaker:-6
- the~ ceil:-5
+ the~ caretaker:-7
+ the~ cat:1
+ the~ ceil:-6
  the~ cellar:-8
- the~ certifi:-7
+ the~ certifi:-8
  the~ certificate:3
- the~ cheap:-7
+ the~ cheap:-8
  the~ chemist:-2
  the~ children:1
- the~ choir:-4
- the~ christma:1
- the~ church:-3
- the~ class:-7
- the~ clean:-3
- the~ clock:-3
- the~ club:-2
- the~ clubs:-1
- the~ cold:2
+ the~ choir:-5
+ the~ church:-4
+ the~ class:-5
+ the~ clean:-1
+ the~ clock:-4
+ the~ club:-1
+ the~ clubs:-2
+ the~ co:-1
+ the~ cold:1
  the~ column:-3
  the~ comma:4
- the~ comment:-7
- the~ cooker:3
- the~ cool:-3
+ the~ comment:-6
+ the~ cook:1
+ the~ cooker:2
+ the~ cool:-6
  the~ corner:-4
  the~ cost:-6
  the~ counter:4
- the~ county:-4
+ the~ county:-5
  the~ course:1
  the~ crockpot:-1
  the~ cubes:-5
- the~ cup:-2
- the~ cupboard:-1
- the~ cure:-10
+ the~ cup:-1
+ the~ cupboard:-2
+ the~ cure:-11
  the~ date:-8
- the~ day:-2
- the~ decimal:-4
- the~ difference:1
- the~ discount:-1
+ the~ day:-3
+ the~ decimal:-3
+ the~ difference:-1
+ the~ discount:-2
  the~ dish:4
- the~ dog:2
+ the~ dog:1
  the~ door:-1
  the~ dot:-6
- the~ doubl:-7
- the~ double:-3
- the~ drain:3
- the~ drawer:1
- the~ drum:7
- the~ dry:1
- the~ edge:-5
- the~ edges:-2
- the~ empty:-7
+ the~ doubl:-6
+ the~ double:-2
+ the~ drain:1
+ the~ drum:8
+ the~ dry:2
+ the~ edge:-4
+ the~ edges:-1
+ the~ empty:-8
  the~ end:2
  the~ ends:-7
- the~ even:-7
- the~ face:-7
- the~ fair:1
+ the~ even:-10
+ the~ face:-6
  the~ fami:1
  the~ farm:-1
  the~ fat:-4
- the~ fats:1
- the~ feed:4
- the~ fence:-6
- the~ figur:-4
+ the~ fats:2
+ the~ feed:3
+ the~ fence:-5
+ the~ figur:-3
  the~ figure:4
- the~ finish:-3
+ the~ finish:-2
  the~ first:-2
  the~ flak:5
  the~ flat:-2
  the~ floor:6
- the~ foam:-8
- the~ freezer:-11
- the~ front:1
- the~ fryer:1
- the~ full:2
- the~ fumes:-8
+ the~ foam:-10
+ the~ freezer:-10
+ the~ fridge:-1
+ the~ fryer:2
+ the~ full:7
+ the~ fumes:-7
  the~ funnel:3
- the~ garage:-9
- the~ garden:-3
+ the~ garage:-4
+ the~ garden:-4
  the~ gas:-3
+ the~ gel:-1
  the~ glass:1
- the~ goat:5
- the~ goats:4
+ the~ goat:3
+ the~ goats:3
  the~ goggl:-3
  the~ good:-3
- the~ gram:-7
- the~ greasy:-9
+ the~ gram:-6
+ the~ greasy:-7
  the~ green:-1
- the~ group:-1
- the~ half:5
+ the~ half:4
  the~ hall:-6
- the~ hand:-4
- the~ handout:2
- the~ hands:3
- the~ hard:-7
- the~ hardware:-1
- the~ heat:-9
+ the~ hand:-2
+ the~ handout:3
+ the~ hands:-1
+ the~ hard:-6
+ the~ heat:-7
  the~ hens:-8
  the~ hob:-1
  the~ holiday:-2
  the~ hood:-6
- the~ hot:2
- the~ house:5
- the~ internet:-4
- the~ jars:-6
- the~ jug:-2
- the~ kettle:6
+ the~ hot:1
+ the~ house:8
+ the~ internet:-2
+ the~ jars:-7
+ the~ jug:-3
+ the~ kettle:7
  the~ kids:-4
  the~ kilo:6
- the~ kitchen:-3
+ the~ kitchen:-4
  the~ label:5
- the~ lads:-2
+ the~ lads:-4
  the~ lady:-3
  the~ last:3
- the~ lather:-3
- the~ laundry:-3
+ the~ lather:-2
+ the~ laundry:3
  the~ leaflet:2
- the~ letter:1
+ the~ letter:3
  the~ library:-6
  the~ lid:2
- the~ light:-7
- the~ line:5
+ the~ light:-5
+ the~ line:6
  the~ liquid:6
- the~ list:11
+ the~ list:10
  the~ litre:6
- the~ little:-1
  the~ loaf:-3
- the~ log:-7
+ the~ log:-6
  the~ long:1
- the~ lot:3
- the~ lowest:-4
+ the~ lot:1
+ the~ lowest:-5
  the~ lump:-1
  the~ machine:-4
- the~ man:-3
- the~ margin:-1
+ the~ man:-5
+ the~ margin:-2
  the~ mark:4
- the~ market:-4
- the~ mash:-1
- the~ mass:-5
+ the~ market:-6
+ the~ mass:-4
  the~ measur:3
  the~ mechanic:3
  the~ melt:3
- the~ mess:-3
- the~ microwave:1
+ the~ mess:-4
  the~ middle:-5
  the~ mill:-4
  the~ miss:4
- the~ mix:7
- the~ mold:2
- the~ month:-5
- the~ moon:-5
+ the~ mix:6
+ the~ month:-4
+ the~ moon:-4
  the~ morn:-7
  the~ most:-9
  the~ mould:-3
@@ -6393,1455 +6515,1495 @@ export const weights = ` *:-6
  the~ neighbour:-3
  the~ next:-4
  the~ night:-6
- the~ normal:-5
- the~ number:1
- the~ oil:1
+ the~ normal:-4
+ the~ oil:2
  the~ oils:1
  the~ old:-1
  the~ one:1
- the~ ones:-2
- the~ only:-7
+ the~ ones:-4
+ the~ only:-8
  the~ open:3
  the~ order:-7
- the~ original:2
+ the~ original:3
  the~ other:2
- the~ oven:-8
- the~ packet:8
- the~ page:-6
- the~ pan:5
+ the~ oven:-9
+ the~ packet:7
+ the~ page:-5
+ the~ pan:4
  the~ pantry:-8
- the~ paper:9
- the~ parish:-7
+ the~ paper:8
+ the~ parish:-9
+ the~ part:-5
  the~ past:1
- the~ paste:-4
- the~ patience:-4
- the~ phone:5
- the~ photo:5
+ the~ paste:-2
+ the~ patience:-3
+ the~ phone:3
+ the~ photo:6
  the~ picture:-4
  the~ place:7
- the~ plain:-5
+ the~ plain:-6
  the~ plan:1
  the~ plastic:3
- the~ plate:6
- the~ point:-3
- the~ porch:-5
- the~ postman:2
- the~ potato:-8
- the~ pour:-4
+ the~ plate:5
+ the~ point:-2
+ the~ porch:-4
+ the~ postman:1
+ the~ pot:-1
+ the~ potato:-7
+ the~ pour:-6
  the~ powder:4
- the~ power:-3
- the~ present:2
+ the~ power:-4
+ the~ present:1
  the~ price:-7
- the~ printout:-6
+ the~ printout:-5
  the~ question:-9
- the~ rack:-5
+ the~ rack:-7
  the~ radiator:-4
- the~ radio:-5
+ the~ radio:-7
  the~ rain:-3
- the~ ready:7
- the~ real:-6
+ the~ ready:5
+ the~ real:-7
  the~ reason:-7
- the~ record:2
+ the~ record:1
  the~ remain:-2
- the~ render:-5
- the~ rest:1
- the~ right:-7
+ the~ render:-6
+ the~ right:-8
+ the~ rim:-1
  the~ roof:3
- the~ room:1
- the~ row:-5
+ the~ room:2
+ the~ row:-6
  the~ rugby:-3
  the~ sack:-2
  the~ safe:4
- the~ salad:3
+ the~ salad:1
  the~ same:1
- the~ scale:-2
- the~ school:3
+ the~ saturday:-2
+ the~ scale:-3
+ the~ school:1
  the~ scum:2
- the~ second:2
- the~ sf:-4
+ the~ second:3
+ the~ sf:-5
  the~ shed:-2
- the~ sheet:7
+ the~ sheet:9
  the~ shelf:-3
  the~ shop:4
- the~ shops:-6
+ the~ shops:-5
  the~ shower:-7
- the~ side:5
- the~ sink:3
- the~ skin:-4
+ the~ side:6
+ the~ sides:-3
+ the~ sink:1
+ the~ size:1
+ the~ skin:-3
  the~ slip:-2
- the~ slow:-3
+ the~ slow:-4
  the~ small:2
- the~ smell:1
  the~ soap':3
- the~ soap:-3
- the~ spatula:-2
- the~ spoon:-1
+ the~ soap:-2
+ the~ spatula:-1
  the~ spr:-7
- the~ stall:4
+ the~ spreadsheet:-5
+ the~ stall:3
  the~ start:1
- the~ steel:4
- the~ stick:-9
- the~ stirr:-5
- the~ stove:5
- the~ suds:-2
- the~ sum:-1
+ the~ steel:1
+ the~ step:-1
+ the~ stick:-8
+ the~ stirr:-7
+ the~ stove:4
+ the~ suds:-3
+ the~ sum:-2
  the~ sums:1
- the~ sun:1
+ the~ sun:2
  the~ sunday:5
  the~ superfat:-5
- the~ supermarket:-5
+ the~ supermarket:-4
  the~ surface:-7
- the~ swirl:-4
- the~ table:4
- the~ tap:-6
- the~ teacher:-3
- the~ temperature:-4
+ the~ swirl:-5
+ the~ table:2
+ the~ tap:-4
+ the~ temperature:-5
  the~ test:2
- the~ thermometer:-6
+ the~ thermometer:-5
  the~ thing:-2
- the~ third:-1
- the~ thread:-5
+ the~ third:-3
+ the~ thread:-7
  the~ thursday:-6
- the~ tiles:6
- the~ tin:5
- the~ tongue:-1
- the~ top:-2
- the~ towel:-1
- the~ trace:-1
- the~ train:-6
- the~ tray:-4
+ the~ tiles:8
+ the~ time:1
+ the~ tin:6
+ the~ top:-3
+ the~ towel:-3
+ the~ train:-5
+ the~ tray:-2
  the~ trimming:1
+ the~ tub:2
  the~ unrefin:-6
- the~ usual:6
+ the~ usual:5
  the~ varnish:-6
  the~ very:-1
  the~ village:-2
- the~ wall:-4
- the~ war:-7
- the~ wardrobe:-5
- the~ warm:-1
- the~ wash:-6
+ the~ wall:-7
+ the~ war:-8
+ the~ wardrobe:-4
+ the~ warm:1
+ the~ wash:-4
  the~ way:4
- the~ weather:-6
+ the~ weather:-7
  the~ weekend:-8
  the~ weigh:8
- the~ weight:5
+ the~ weight:4
  the~ whisk:1
- the~ white:1
- the~ whole:-1
- the~ window:-7
+ the~ white:2
+ the~ whole:-2
+ the~ window:-8
  the~ windowsill:3
- the~ winter:-5
- the~ wire:-2
- the~ wood:-3
- the~ wooden:-4
+ the~ winter:-4
+ the~ wire:-3
+ the~ wood:-4
+ the~ wooden:-5
  the~ word:-5
- the~ workshop:-4
- the~ worktop:-1
- the~ wrong:5
+ the~ workshop:-3
+ the~ worktop:-2
+ the~ wrong:6
  the~ yard:-4
- the~ year:-7
+ the~ year:-8
  the~%:1
- the~<:-8
- the~=:-3
- the~A:1
+ the~<:-6
+ the~=:-2
+ the~>:-1
+ the~A:2
  the~B:-9
- the~C:-13
- the~F:6
- the~I:5
- the~K:2
+ the~C:-12
+ the~F:5
+ the~I:4
+ the~K:3
  the~L:-2
  the~M:3
- the~N:-2
- the~T:-6
+ the~N:-1
+ the~S:-1
+ the~T:-7
  the~W:5
- the~X:-4
+ the~X:-3
  the~b:5
- the~t:-2
+ the~e:-2
+ the~l:-1
+ the~t:-3
  the~v:-7
- the~w:-6
- thick:-4
+ the~w:-7
+ thick:-3
  thicken:-3
  thicker:-9
  thick~ as:1
  thick~ like:-6
  thick~ trace:-2
- thin:-5
- thing:-3
- thing~ ?:-6
+ thin:-6
+ thing:-1
+ thing~ ?:-7
  thing~ and:-2
- thing~ i:-7
- thing~ in:-5
- think:1
+ thing~ i:-8
+ thing~ in:-6
  think~ ?:-7
  think~ about:1
  think~ i:8
- think~ it:2
- think~ its:-1
- think~ my:1
- think~ of:-8
- think~ that:-9
- think~ the:4
- thinn:6
- thin~ stream:-4
+ think~ it:1
+ think~ my:2
+ think~ of:-9
+ think~ that:-8
+ think~ the:5
+ thinn:7
+ thin~ stream:-3
  thin~ trace:-7
  third:2
- third~ attempt:-6
- third~ go:5
- third~ of:1
- third~ one:-3
+ third~ attempt:-5
+ third~ go:3
+ third~ of:2
+ third~ one:-2
  third~ time:-6
  this:3
- this~ ::2
- this~ ?:-7
+ this~ ::3
+ this~ ?:-6
  this~ a:-5
- this~ and:-7
- this~ batch:-2
- this~ be:-1
+ this~ and:-8
+ this~ at:1
+ this~ batch:-1
+ this~ be:-3
  this~ because:-6
  this~ before:-3
- this~ but:-6
+ this~ but:-5
  this~ for:6
  this~ from:1
- this~ house:5
- this~ i:-4
- this~ is:-5
- this~ loaf:2
+ this~ house:3
+ this~ i:-5
+ this~ in:-1
+ this~ is:-4
+ this~ loaf:3
  this~ look:-3
  this~ morn:2
- this~ ok:-2
- this~ on:-6
- this~ one:5
- this~ ones:-6
+ this~ ok:-3
+ this~ on:-7
+ this~ one:6
+ this~ ones:3
  this~ or:-6
- this~ pot:2
- this~ recipe:-10
+ this~ pot:3
+ this~ recipe:-9
  this~ right:-3
- this~ time:4
- this~ to:-6
- this~ was:-4
+ this~ time:3
+ this~ to:-5
+ this~ was:-5
  this~ way:-4
+ this~ week:-2
  this~ weekend:2
  this~ with:-7
  this~ year:5
  this~0:-7
- this~F:1
- tho:-3
+ tho:-9
+ those:-2
  those~ are:1
  those~ days:-5
  those~ fats:-1
  those~ oils:-2
- those~ who:3
- those~0:2
+ those~ who:4
+ those~0:3
  though:1
  thought:1
  thought~ ?:-4
  thought~ i'd:-5
  thought~ i:-2
- thought~ it:-3
- thought~ on:-3
+ thought~ it:-4
+ thought~ on:-5
+ though~ ?:-4
  though~ i:3
- thread:-6
+ thread:-7
  threw:5
- threw~ in:7
+ threw~ in:5
  threw~ the:-3
- through:1
+ through:2
+ throughout:-1
  through~ a:-2
- through~ an:-10
- through~ it:-3
- through~ the:4
+ through~ an:-12
+ through~ it:-4
+ through~ the:3
  throw:-6
  thrown:6
  throw~ it:-1
  thru:1
- thumb:-2
+ thumb:-3
  thursday:-6
  thx:-5
  tick:-1
- tight:-1
- til:-4
+ til:-3
  tiles:6
  till~ it:3
- till~ its:-1
+ till~ its:-2
  till~ the:-1
  till~0:-5
  time:-3
- timer:-7
- times:3
- times~ i:4
- times~ in:-3
- times~0:9
- time~ and:-4
+ timer:-8
+ times:2
+ times~ i:3
+ times~ in:-7
+ times~ the:1
+ times~0:10
+ time~ ::1
+ time~ and:-5
  time~ because:2
- time~ i:-1
- time~ in:4
+ time~ for:1
+ time~ i:-2
+ time~ in:3
  time~ is:-3
- time~ it:-8
+ time~ it:-9
  time~ ive:-1
  time~ lurker:-4
- time~ post:-5
+ time~ post:-4
  time~ so:4
- time~ the:2
- time~ to:-4
- time~ with:-6
+ time~ the:1
+ time~ to:-2
+ time~ with:-5
  time~t:-5
- tin:1
  tins:-7
  tins~ of:-2
  tiny:-2
- tin~ and:-2
  tin~ is:-9
- tin~ of:-4
- tin~ was:-2
- tin~ with:-8
+ tin~ of:-3
+ tin~ was:-1
+ tin~ with:-10
  tip:-2
- tipp:9
+ tipp:8
  tipp~ in:7
+ tipp~ the:1
  tips:-5
  tip~ ::-5
- title:-4
+ title:-3
  title~ ::-4
  to:-1
  toast:4
  today:-4
- today~ ::4
- today~ ?:-5
- toddler:5
- together~ ?:-3
- together~ in:-5
- together~ so:1
- together~ with:-5
+ today~ ::3
+ today~ ?:-4
+ today~ and:-4
+ toddler:4
+ together:-3
+ together~ ?:-2
+ together~ in:-4
+ together~ so:2
+ together~ with:-6
  told:-5
  told~ her:-4
- told~ me:-3
- told~ us:-6
+ told~ me:-4
+ told~ us:-5
  told~F:-2
- tom:-1
+ tom:-3
  tomato:6
  tomorrow:-6
  tongue:-2
- tonight:7
- tonight~ ::-7
+ tongue~ test:1
+ tonight:5
+ tonight~ ::-5
  tonight~ ?:-3
  too:2
  took:3
- took~ a:-6
- took~ ages:-5
- took~ forever:2
- took~ it:-4
- took~ me:-7
- took~ near:-1
+ took~ a:-5
+ took~ ages:-3
+ took~ forever:3
+ took~ it:-3
+ took~ me:-8
+ took~ near:-2
  took~ off:1
- took~ the:2
- took~0:-1
+ took~ the:4
+ took~0:-3
  took~<:2
- took~=:-5
- took~>:-5
- took~N:3
+ took~=:-9
+ took~>:-3
+ took~N:5
  took~l:3
  took~t:-12
- took~w:-5
- tools:-6
- too~ ?:-7
+ took~w:-6
+ tools:-5
+ too~ ?:-5
  too~ and:3
  too~ cold:-4
- too~ dry:-3
- too~ early:-6
- too~ fast:-2
+ too~ dry:-6
+ too~ early:-7
+ too~ fast:-3
  too~ hard:-3
  too~ harsh:-3
  too~ high:-6
- too~ hot:-7
- too~ late:-1
+ too~ hot:-8
+ too~ late:-2
+ too~ little:1
  too~ low:4
  too~ many:5
  too~ much:-5
- too~ quick:5
+ too~ quick:4
  too~ sharp:-3
  too~ soft:-5
  too~ soon:-6
- too~ strong:-2
- top:1
- topp:11
- topp~ it:5
- topp~ the:6
- topp~ up:5
+ too~ strong:-3
+ top:2
+ topp:8
+ topp~ it:4
+ topp~ the:4
+ topp~ up:4
  top~ for:-4
- top~ is:-5
- top~ of:3
+ top~ is:-4
+ top~ of:1
  top~ shelf:-5
  top~ which:-5
  total:3
  total~ of:-8
- touch:-5
- touch~ it:-6
- touch~ the:-6
+ touch:-3
+ touch~ it:-7
+ touch~ the:-7
  towel:-5
  towel~ over:-4
  towel~ round:-6
  towel~t:-1
  town:1
- to~ a:2
- to~ about:-1
- to~ add:-3
- to~ ask:-5
- to~ be:2
- to~ bed:-4
+ to~ a:1
+ to~ add:-1
+ to~ ask:-6
+ to~ be:3
+ to~ bed:-6
  to~ buy:-7
  to~ check:-6
- to~ come:4
+ to~ come:3
  to~ cool:-9
- to~ cut:-4
+ to~ cut:-2
  to~ do:-1
- to~ everyone:2
- to~ find:-3
- to~ finish:8
- to~ get:-3
- to~ grate:-3
+ to~ everyone:3
+ to~ find:-5
+ to~ finish:6
+ to~ get:-4
+ to~ grate:-1
+ to~ hand:1
  to~ have:2
- to~ help:7
- to~ her:-8
+ to~ help:6
+ to~ her:-6
  to~ hold:2
- to~ keep:-7
- to~ know:-3
- to~ light:-2
- to~ look:-10
- to~ make:2
+ to~ keep:-6
+ to~ know:-4
+ to~ light:-3
+ to~ look:-7
+ to~ mash:-2
  to~ me:1
- to~ melt:-9
- to~ open:-7
+ to~ melt:-8
+ to~ open:-6
  to~ pour:-2
  to~ put:4
  to~ remember:-8
- to~ rough:-3
+ to~ rough:-2
  to~ see:1
- to~ sell:-2
+ to~ sell:-1
  to~ set:3
  to~ slush:-8
- to~ soap:-8
- to~ someth:-7
+ to~ soap:-6
+ to~ someth:-5
  to~ spare:-2
- to~ spoon:-7
- to~ stir:1
- to~ take:5
+ to~ spoon:-6
+ to~ start:-5
+ to~ take:4
+ to~ tare:-8
  to~ tell:-1
- to~ test:-7
- to~ that:-5
- to~ the:-2
- to~ thicken:-3
- to~ this:-8
- to~ throw:-7
- to~ trace:-9
- to~ try:-5
- to~ unmould:-5
+ to~ test:-8
+ to~ that:-4
+ to~ the:-1
+ to~ thicken:-1
+ to~ this:-9
+ to~ throw:-6
+ to~ trace:-10
+ to~ try:-3
+ to~ unmould:-6
  to~ use:-2
- to~ wait:1
- to~ wash:1
- to~ waste:7
+ to~ wait:2
+ to~ wash:3
+ to~ waste:5
  to~ weigh:-7
+ to~ work:1
  to~ write:1
  to~ you:-5
  to~%:4
- to~<:7
+ to~<:6
  to~=:-3
- to~>:6
- to~F:-10
+ to~>:5
+ to~F:-9
  to~T:-3
- to~X:-7
- to~b:-2
+ to~X:-6
+ to~b:-5
  to~d:-4
- to~e:-4
- to~t:3
- to~w:-6
- trac:-8
+ to~e:-3
+ to~t:4
+ to~w:-5
+ trac:-9
  trace:2
- trace~ ::-7
- trace~ add:3
+ trace~ ::-1
+ trace~ add:4
  trace~ after:-5
- trace~ and:-8
+ trace~ and:-6
  trace~ at:-2
- trace~ because:5
- trace~ came:-4
- trace~ i:-6
- trace~ in:-8
- trace~ pour:-4
+ trace~ because:7
+ trace~ came:-5
+ trace~ for:3
+ trace~ i:-7
+ trace~ in:-7
+ trace~ pour:-5
  trace~ stir:-5
  trace~ then:-2
- trace~ was:-4
- trace~0:-4
+ trace~ was:-3
+ trace~0:-6
  trace~t:-6
  trace~w:-4
  track:4
- tractor:-5
+ tractor:-6
  trac~ after:-3
- trac~ in:-5
+ trac~ in:-3
  trade:-9
- trail:-2
- train:-7
+ trail:-4
+ train:-6
  translat:-4
  translate:-4
  translat~ from:-3
  translucent:-3
  tray:-5
- trays:-3
+ trays:-4
  treat:-3
  trees:1
  trial:-8
  trick:-8
- trick~ for:-3
+ trick~ for:-4
  tried:-8
  tried~ it:1
- tries:-1
- trimming:-2
- tripl:-7
- trouble:-3
- trust:-6
- trust~ it:-6
+ trim:-6
+ trimm:1
+ trimming:-1
+ tripl:-8
+ trouble:-4
+ true:-1
+ trust:-4
+ trust~ it:-2
  trust~ the:-4
  truth:1
- try:-12
- try~ it:-5
- try~ to:-2
+ try:-14
+ try~ it:-6
+ try~ to:-1
  tub:-1
- tube:-6
+ tube:-5
  tubs:3
  tub~ ::-7
- tub~ and:-7
+ tub~ and:-8
  tub~ is:-3
- tub~ of:-5
- tub~ says:-5
- tub~ was:1
+ tub~ of:-3
+ tub~ says:-6
  tue:-2
- tuesday:-1
+ tuesday:-2
+ tuesday~ ::-4
  tue~t:-1
- turns~ out:7
+ turn:-2
+ turns~ out:6
  turns~0:-5
  turn~ it:-2
- turn~ out:5
- turn~ the:-4
- turn~ to:1
- turn~S:-4
- tutor:-2
+ turn~ out:4
+ turn~ the:-3
+ turn~ to:2
+ turn~S:-5
+ tutor:-3
  twentieth:3
- twice:2
- twice~ a:-4
- twice~ and:4
- twice~ before:-7
- twice~ i:3
- twice~ with:-4
+ twice:1
+ twice~ a:-3
+ twice~ and:5
+ twice~ before:-9
+ twice~ i:4
+ twice~ with:-7
  typ:-7
- type:4
+ type:3
  typed:7
  typed~ the:6
- typo:2
- u:-8
- ugly:-6
+ type~ ::-7
+ typo:3
+ u:-5
+ ugly:-5
  um:2
- uncl:-6
- uncle:-2
- under:-6
- understand:-7
+ uncl:-5
+ uncle:-3
+ under:-5
+ underneath:-6
+ understand:-6
  under~ a:-2
  under~ it:-3
  under~ the:3
- under~0:-7
- under~d:-2
+ under~0:-9
+ under~d:-3
  under~t:-3
  under~w:-7
  unit:-3
- units:-7
+ units:-6
  unit~ ::-3
  unles:2
- unmold:-6
+ unmold:-7
  unmould:-6
- unmould~ after:-4
+ unmould~ after:-5
  unmould~t:-1
- unrefin:-8
+ unrefin:-9
  unsaponifi:10
- unscent:-7
- until:-1
- until~ a:-3
+ unscent:-6
+ until~ a:-4
  until~ both:-1
+ until~ i:-1
+ until~ it:-1
  until~ its:-4
- until~ the:3
- until~ you:-4
+ until~ the:4
+ until~ you:-3
  until~t:-1
- up:5
+ up:6
  update:3
- upon:3
- up~ ::2
+ update~ ::1
+ upon:4
+ up~ ::1
  up~ ?:-6
- up~ again:-7
- up~ and:1
- up~ by:3
- up~ for:-5
- up~ i:-9
+ up~ a:-6
+ up~ again:-8
+ up~ and:2
+ up~ at:1
+ up~ by:4
+ up~ for:-7
+ up~ i:-8
  up~ in:-3
  up~ like:-4
  up~ my:-1
- up~ on:6
- up~ so:1
+ up~ on:7
+ up~ so:2
  up~ the:4
- up~ there:5
+ up~ there:6
  up~ to:4
- up~ with:2
+ up~ with:1
  up~0:9
- ur:-5
+ ur:-6
+ us:-1
  use:-3
- used:2
- used~ a:-1
- used~ for:1
- used~ that:7
+ used:3
+ used~ a:-2
+ used~ all:-10
+ used~ it:-1
+ used~ that:6
  used~ the:6
- used~ to:-9
+ used~ to:-8
  used~ up:1
  used~0:-4
- used~=:-6
+ used~=:-8
  used~>:-4
- used~F:-6
+ used~F:-5
  used~L:3
- used~N:-4
- used~l:-2
- used~w:-1
+ used~N:-3
+ used~l:-4
+ used~w:-2
  uses:-3
  use~ ?:-2
- use~ a:-2
+ use~ a:-1
  use~ in:-4
- use~ it:-7
+ use~ it:-9
  use~ the:-6
- use~ them:-2
- use~ up:6
+ use~ them:-4
+ use~ up:5
  use~=:2
- use~>:4
+ use~>:3
  use~F:-7
  use~I:-5
- use~N:-1
- use~l:-3
- using:1
- using~=:-6
+ use~N:-2
+ use~l:-2
+ using:2
+ using~=:-5
  usual:3
- us~ the:-1
- vanish:-3
+ us~ the:-2
+ v:-1
+ vanish:-4
  varnish:-6
- vegan:-9
- vegetable:-4
+ vegan:-10
+ vegetable:-5
  vegetarian:-8
- verdict:-4
- verify:-7
- verify~ the:-6
+ verdict:-3
+ verdict~ ?:-3
+ verify:-6
+ verify~ the:-7
  version:-5
- version~ with:-1
- version~0:2
- very:-1
- very~ first:-6
- very~ nice:-4
- vet:-6
- video:-7
+ version~ ::-1
+ version~ with:1
+ version~0:4
+ very~ end:-1
+ very~ first:-7
+ very~ nice:-6
+ vet:-7
+ video:-6
  village:-3
  village~ hall:-1
  virgin:-6
  voice:3
  volcano:-9
- volume:1
+ v~0:-1
  wait:-4
- waits:3
- wait~ for:-6
+ waits:2
+ wait~ for:-7
  wait~ i:-7
- wait~ till:-4
- wait~ until:-8
- wait~t:-4
- walk:5
+ wait~ till:-3
+ wait~ until:-7
+ wait~t:-3
+ walk:4
  wall:-3
  want:3
  wants:-4
  wants~ a:-4
- wants~ it:-6
+ wants~ it:-5
  wants~ me:-3
- wants~ some:-1
- wants~ the:-5
+ wants~ some:-2
+ wants~ the:-6
  wants~ to:-4
- want~ a:-3
+ want~ a:-4
  want~ the:6
  want~ to:-4
- want~%:1
- want~0:7
- want~F:-7
- war:-8
+ want~%:-1
+ want~0:6
+ want~F:-8
+ war:-9
  wardrobe:-6
  warm:-7
- warmth:-6
+ warmth:-4
  warm~ in:-5
- warm~ it:-4
- warm~ oils:3
- warm~ the:-10
- warm~ to:-6
- warm~F:-4
- warn:-8
+ warm~ it:-3
+ warm~ oils:4
+ warm~ the:-9
+ warm~ to:-7
+ warm~F:-5
+ warn:-9
  was:5
- wash:-5
- wash~ it:2
- wash~ the:1
+ wash:-6
+ wash~ house:-4
+ wash~ it:3
+ wash~ the:2
  wash~ up:-1
- wash~ with:-5
- wasnt:12
+ wash~ with:-6
+ wasnt:13
  wasnt~ enough:1
  wast:3
- waste:1
- was~ a:1
  was~ all:2
- was~ already:5
- was~ at:-5
- was~ call:1
- was~ clean:-2
- was~ clear:-7
- was~ cold:1
- was~ done:1
- was~ empty:10
- was~ fine:-2
+ was~ already:4
+ was~ at:-4
+ was~ call:2
+ was~ clean:-3
+ was~ clear:-5
+ was~ cold:2
+ was~ empty:9
+ was~ fine:-1
  was~ finish:6
- was~ for:-3
- was~ from:-1
- was~ going:-8
- was~ gone:-4
+ was~ for:-2
+ was~ full:-1
+ was~ going:-5
+ was~ gone:-3
+ was~ half:-7
  was~ hard:-6
- was~ hot:-3
+ was~ hot:-4
  was~ in:3
  was~ it:-5
- was~ like:1
- was~ made:-2
- was~ meant:5
+ was~ left:-1
+ was~ like:2
+ was~ made:-1
+ was~ meant:3
  was~ melt:4
  was~ my:-4
- was~ near:3
+ was~ near:1
  was~ never:-3
  was~ no:-2
- was~ not:11
- was~ off:9
+ was~ not:10
+ was~ off:8
  was~ old:-4
- was~ on:3
+ was~ on:2
  was~ one:5
  was~ only:1
- was~ open:6
- was~ out:6
- was~ over:3
- was~ pour:4
+ was~ open:5
+ was~ out:4
+ was~ over:5
+ was~ pour:3
  was~ ready:-2
  was~ real:5
- was~ right:-6
- was~ so:6
- was~ soft:4
- was~ stand:6
- was~ still:1
+ was~ right:-5
+ was~ so:4
+ was~ soft:5
+ was~ stand:5
  was~ stirr:-3
  was~ that:-6
  was~ the:-4
- was~ there:5
- was~ thick:-3
+ was~ there:6
+ was~ thick:-4
  was~ told:1
- was~ too:-6
- was~ under:-5
- was~ very:-8
- was~ warm:-5
- was~ weigh:5
+ was~ too:-5
+ was~ under:-6
+ was~ very:-7
+ was~ warm:-6
+ was~ weigh:6
  was~ what:-3
  was~ with:1
- was~%:-5
- was~0:-4
- was~<:5
- was~=:-8
- was~>:-8
- was~A:5
- was~F:5
+ was~%:-10
+ was~0:-3
+ was~<:4
+ was~=:-9
+ was~>:-9
+ was~A:4
+ was~F:3
  was~L:6
- was~N:2
- was~X:7
+ was~N:3
+ was~X:6
  was~b:3
- was~d:-7
- was~e:7
- was~l:-9
- was~t:-7
- was~v:1
- was~w:6
- watch:-7
- watch~ the:-6
+ was~d:-8
+ was~e:6
+ was~l:-7
+ was~t:-8
+ was~v:2
+ was~w:4
+ watch:-6
+ watch~ the:-5
  water:2
  water~ bath:-6
- waxy:-5
- way:2
- way~ and:1
+ waxy:-4
+ way:1
+ way~ about:1
  way~ in:7
- way~ of:-7
+ way~ of:-5
  way~ round:-1
- way~ to:-1
  wear:-7
- wear~ goggl:-5
+ wear~ goggl:-4
  weather:-7
- wedd:-3
- wedd~ favour:2
- wednesday:-8
- week:-4
+ wed:-1
+ wedd:-2
+ wedd~ favour:3
+ wednesday:-7
+ week:-5
  weekend:-2
- weeks:1
  week~ and:-10
- week~ so:4
- week~0:-10
+ week~ so:3
+ week~0:-11
  weigh:-1
- weight:2
+ weight:1
  weight~ ::-7
  weight~ and:3
  weight~ g:-3
- weight~ in:3
- weight~ made:-7
+ weight~ in:2
+ weight~ made:-6
  weight~ not:-9
- weight~ of:-3
+ weight~ of:-2
  weight~ oz:-5
  weight~ so:-6
- weight~A:-5
- weigh~ ?:-7
- weigh~ a:-6
+ weight~A:-7
+ weigh~ ?:-6
+ weigh~ a:-3
  weigh~ after:-4
  weigh~ again:4
- weigh~ and:2
+ weigh~ and:1
  weigh~ anyth:-1
- weigh~ as:3
- weigh~ by:4
+ weigh~ as:5
+ weigh~ by:7
  weigh~ everyth:-8
- weigh~ i:-6
- weigh~ in:-1
+ weigh~ i:-5
+ weigh~ in:-2
  weigh~ it:1
  weigh~ like:1
  weigh~ my:3
  weigh~ on:1
- weigh~ one:-3
- weigh~ out:-6
+ weigh~ one:4
+ weigh~ out:-7
  weigh~ the:2
- weigh~0:3
+ weigh~0:1
  weigh~<:-7
  weigh~=:-7
  weigh~F:-3
- weigh~e:7
+ weigh~e:4
  weigh~l:-2
- weigh~w:-8
- welcome:-5
+ weigh~w:-9
+ welcome:-4
  well:-1
  well~ and:-5
- well~ as:-3
- well~ be:7
- well~ have:8
- went:4
+ well~ as:-4
+ well~ be:6
+ well~ have:7
+ went:3
  went~ a:5
- went~ above:-7
- went~ away:-8
- went~ back:-3
+ went~ above:-6
+ went~ away:-7
+ went~ back:-2
  went~ brown:-5
- went~ by:-4
+ went~ by:-5
  went~ clear:-7
  went~ cloudy:-8
  went~ dark:-2
- went~ down:7
+ went~ down:5
  went~ for:6
- went~ from:-8
+ went~ from:-9
  went~ in:7
  went~ into:4
  went~ off:-1
  went~ on:5
- went~ over:1
- went~ the:-5
- went~ to:-6
- went~ up:-1
- went~ with:4
+ went~ over:3
+ went~ the:-3
+ went~ through:1
+ went~ to:-5
+ went~ with:3
  went~ without:3
  went~ wrong:-5
  went~ yellow:-6
- went~=:-7
- went~S:-5
- were:3
+ went~=:-9
+ went~S:-4
+ were:2
  were~ a:-1
- were~ at:-7
- were~ doing:-1
- were~ on:-4
+ were~ at:-5
+ were~ on:-5
  were~0:2
- were~=:-1
- were~w:-2
- wet:7
+ were~=:1
+ were~F:2
+ were~w:-4
+ wet:4
  wet~ cloth:-4
- wet~ dog:-4
- weve:-2
+ wet~ dog:-3
+ weve:-1
+ weve~ got:-6
  we~ are:-2
- we~ count:-6
- we~ cut:-6
- we~ did:5
+ we~ count:-5
+ we~ cut:-7
+ we~ did:4
  we~ do:1
- we~ got:-8
+ we~ got:-5
  we~ had:1
  we~ have:-5
- we~ keep:-7
- we~ made:-6
- we~ make:4
+ we~ keep:-8
+ we~ made:-7
+ we~ make:3
  we~ pour:-4
- we~ put:-6
- we~ render:-2
- we~ say:4
+ we~ put:-7
+ we~ render:-3
+ we~ say:3
+ we~ split:-5
+ we~ still:-8
  we~ took:1
- we~ use:-7
- we~ used:-3
- we~ want:5
- we~ weigh:1
- we~ went:-2
- we~ were:5
- what:3
+ we~ use:-9
+ we~ used:-4
+ we~ want:4
+ we~ weigh:2
+ we~ were:4
+ we~ write:-4
+ what:4
  whatever:6
- whatever~ the:11
- whatever~ was:8
- whatsoever:-1
- whats~ in:4
- whats~ left:-5
- whats~ the:-4
- what~ a:-7
+ whatever~ the:8
+ whatever~ was:11
+ whatsoever:2
+ whats~ in:5
+ whats~ left:-6
+ whats~ the:-3
+ what~ a:-6
  what~ came:6
- what~ did:-3
- what~ do:1
+ what~ did:-4
  what~ does:-7
  what~ g:-4
- what~ happen:-6
+ what~ happen:-7
  what~ how:-7
  what~ i'd:4
- what~ i:9
+ what~ i:8
  what~ im:3
  what~ is:-4
- what~ it:3
- what~ my:-1
- what~ she:-5
- what~ superfat:-9
+ what~ it:4
+ what~ ive:-8
+ what~ remain:-2
+ what~ she:-4
+ what~ superfat:-10
  what~ they:5
  what~ to:1
- what~ was:-4
- what~ we:-2
+ what~ was:-3
+ what~ we:-3
  what~ went:-1
- what~ would:-4
+ what~ would:-3
  what~ you:-2
- what~ youd:-1
  when:-1
- whenever:-2
+ whenever:-1
  when~ both:-6
- when~ cut:-7
+ when~ cut:-5
  when~ i:2
- when~ it:2
- when~ she:-1
+ when~ it:1
  when~ the:2
  when~ wash:5
  when~ you:1
  when~F:-10
- where:3
- where~ i:-4
+ where:4
+ where~ i:-5
  where~ it:7
  where~ my:3
- where~ she:-9
+ where~ she:-8
  where~ the:3
- where~ you:3
+ where~ you:4
  whether:-2
- whether~ it:-5
- whether~ the:-1
- whether~F:-9
- whether~b:-4
+ whether~ it:-4
+ whether~ the:2
+ whether~F:-8
+ whether~b:-3
  which:3
  which~ bring:-1
- which~ has:-1
  which~ i:5
  which~ is:-5
  which~ makes:-5
- which~ of:2
+ which~ of:4
  which~ one:6
- which~ the:3
- which~ was:-4
- which~F:-7
- while:-3
- while~ i:6
- while~ that:-4
- while~ the:-9
+ which~ the:2
+ which~ was:-5
+ which~F:-8
+ while:-2
+ while~ i:5
+ while~ it:-1
+ while~ that:-2
+ while~ the:-8
  whipp:2
  whisk:-6
- white:-7
+ white:-9
  whiteboard:-7
  whiter:-5
- white~ and:2
- white~ as:-7
- white~ powder:-5
- white~ spots:-4
+ white~ and:3
+ white~ as:-6
+ white~ powder:-4
+ white~ spots:-3
  white~F:-2
  who:-1
+ whoever:-1
  whole~ grams:-8
- whole~ thing:4
- whole~ time:-1
+ whole~ thing:3
+ whole~ time:-2
  whos:-3
- whose:2
+ whose:3
  whos~ right:-3
- who~ asked:-6
+ who~ asked:-5
  who~ cant:2
  who~ does:1
- who~ has:-2
+ who~ has:-3
  who~ is:-5
- who~ knows:3
+ who~ knows:5
+ who~ taught:-1
  why:-13
  why~ ?:-3
  why~ does:-3
- why~ i:-5
- why~ it:-5
+ why~ i:-4
+ why~ it:-4
  why~ its:-5
- why~ the:-7
+ why~ the:-5
  why~F:-3
- width:-4
- wife:-2
+ width:-5
+ wife:-1
  wifes:-3
  wife~ likes:-6
- wife~ says:3
+ wife~ says:2
  will:-7
- will~ ask:-1
- will~ be:-8
- will~ climb:-4
- will~ do:-5
+ will~ ask:1
+ will~ be:-7
+ will~ climb:-6
+ will~ do:-7
  will~ it:-3
- will~ need:-2
+ will~ need:-1
  will~ that:-2
- will~ the:-5
+ will~ the:-4
  will~ this:-2
- wind:-4
+ wind:-5
  window:-11
- windowsill:3
- window~ open:-7
- winter:-4
- winter~ and:1
- winter~ bar:-1
- winter~ hands:-7
- winter~ i:-5
+ windowsill:2
+ window~ open:-6
+ winter:-5
+ winter~ and:2
+ winter~ bar:-2
+ winter~ hands:-8
+ winter~ i:-6
  wipe:-6
  wiped:-1
  wire:-5
- wish:4
+ wise:-5
+ wish:2
  within:-8
  within~t:-6
  without:6
  without~ a:-9
  without~ it:2
- without~ my:-3
- without~ the:-1
+ without~ my:-2
  without~F:-2
  with~ a:-2
- with~ all:-6
- with~ an:-3
+ with~ all:-5
+ with~ an:-5
  with~ another:1
  with~ bak:-4
- with~ both:-2
- with~ everyth:6
+ with~ both:-5
+ with~ coins:2
+ with~ everyth:5
  with~ freezer:-4
  with~ glov:-2
- with~ goggl:-2
+ with~ goggl:-3
  with~ it:-1
- with~ its:-4
- with~ more:3
+ with~ its:-2
+ with~ more:4
  with~ my:-10
- with~ no:-3
  with~ noth:5
- with~ one:2
- with~ only:-8
+ with~ one:3
+ with~ only:-7
  with~ some:1
- with~ that:2
+ with~ that:1
  with~ the:2
  with~ this:2
  with~ us:-4
  with~ wet:-4
- with~ what:1
- with~%:8
+ with~ what:3
+ with~%:7
  with~0:-3
- with~<:-2
- with~=:-4
+ with~<:-3
+ with~=:-3
  with~>:-6
  with~A:1
- with~C:1
+ with~B:-1
+ with~C:2
  with~F:-7
  with~I:-4
- with~L:-6
- with~N:1
- with~S:-8
- with~U:5
+ with~L:-7
+ with~S:-9
+ with~U:4
  with~W:1
- with~e:-6
+ with~e:-7
  with~l:-8
- with~v:-1
- with~w:3
+ with~w:2
  woman:-10
- woman~ at:-1
- women:-3
- wonder:7
- wonky:-8
- wont:-2
- wood:-9
+ woman~ at:-2
+ women:-5
+ wonder:6
+ wonky:-7
+ wont:-3
+ wood:-8
  wooden:-3
- wooden~ box:-3
- wooden~ mould:-6
- wooden~ one:-5
- wooden~ spoon:1
- wood~ stove:-4
+ wooden~ box:-2
+ wooden~ mould:-7
+ wooden~ one:-6
+ wooden~ spoon:2
+ wood~ stove:-3
  words:-6
  word~ for:-6
- work:-3
- works:-7
+ work:-2
+ works:-8
  worksheet:-4
  workshop:-4
- worktop:-1
+ worktop:-2
  work~ ?:-2
- work~ in:4
+ work~ in:2
  work~ it:3
- work~ out:-6
- work~ with:4
- worri:3
- worry~ is:1
- worth:1
- worth~ of:6
+ work~ out:-3
+ work~ with:2
+ worri:1
+ worry:-4
+ worry~ is:2
+ worth:2
+ worth~ of:4
  would:-1
  wouldnt:4
- wouldnt~ dissolve:8
+ wouldnt~ dissolve:9
  would~ a:-4
  would~ be:-3
- would~ do:-7
- would~ have:-3
+ would~ do:-6
+ would~ have:-4
  would~ it:-1
- would~ like:4
+ would~ like:3
  would~ love:2
  would~ not:-5
- would~ take:1
+ would~ take:2
+ would~ that:-3
  would~ the:-8
  would~ you:4
+ would~=:-1
  wrap:-7
- wrapp:-10
+ wrapp:-11
  wrapper:-6
- wrapp~ in:-4
- wrapp~ it:-5
+ wrapp~ in:-6
+ wrapp~ it:-4
  wrap~ in:-1
- wrist:-4
- writ:-5
+ wrist:-5
+ writ:-6
  write:-5
- write~ down:-5
- write~ it:1
+ write~ down:-6
  write~ the:-6
- write~ up:-5
- written:3
- written~ ?:-5
- written~ on:-6
+ write~ up:-6
+ written:2
+ written~ ?:-2
+ written~ on:-5
  wrong~ ?:-5
  wrong~ or:-5
- wrong~ with:-7
+ wrong~ with:-6
+ wrote:1
  wrote~ ::-4
+ wrote~ down:-1
  wrote~ in:1
- wrote~ it:4
+ wrote~ it:3
  wrote~ on:-5
- wrote~ that:-4
+ wrote~ that:-5
  wrote~ this:-2
  wrote~F:4
- wrote~e:-1
+ wrote~e:-2
  wt:-7
  w~ a:-9
- w~ my:-1
+ w~ my:-2
  w~ the:1
- w~ w:2
+ w~ w:1
  w~=:-3
  w~L:1
  x:2
- xmas:1
- x~0:3
- x~F:-10
- yall:-6
- yard:-5
- year:-7
+ xmas:3
+ x~0:4
+ x~F:-8
+ yall:-5
+ yard:-7
+ year:-6
  years:-6
- years~ ago:-2
- year~ i:-6
- year~ in:-6
- year~ is:5
- year~0:-4
- yellow:-8
- yes:-4
- yesterday:-4
- yes~ i:-1
+ years~ ago:-3
+ year~ i:-7
+ year~ in:-4
+ year~ is:4
+ year~0:-3
+ yellow:-9
+ yes:-3
+ yesterday:-3
  yes~ its:-7
  yes~ no:-3
- yes~ or:-1
- yet:6
- yield:2
- yield~ ::-1
+ yes~ or:-2
+ yes~ the:-2
+ yet:7
+ yield:1
+ yield~ ::1
  yield~0:2
  you:-3
- youd:-3
- youll:-4
- young:-4
- your:-9
+ youd:-4
+ youll:-3
+ young:-5
+ your:-8
  youre:-9
- yours:-3
+ yours:-1
  your~ arm:-2
- your~ own:2
- your~ skin:-3
+ your~ own:1
+ your~ skin:-4
  your~A:-5
  your~F:-3
- youve:-10
+ youve:-11
  you~ ?:-2
- you~ all:-6
- you~ and:-1
- you~ are:-4
- you~ ask:2
+ you~ all:-8
+ you~ and:-4
+ you~ are:-5
+ you~ ask:1
  you~ asked:-3
- you~ call:-8
+ you~ call:-7
  you~ can:-3
- you~ cant:-6
+ you~ cant:-7
  you~ check:-5
- you~ could:-12
- you~ cut:-3
- you~ do:2
- you~ dont:-7
- you~ feel:-2
- you~ for:-8
- you~ get:-5
+ you~ confirm:-4
+ you~ could:-11
+ you~ cut:-4
+ you~ do:3
+ you~ dont:-8
+ you~ feel:-3
+ you~ for:-7
+ you~ get:-4
  you~ go:-7
- you~ have:-1
  you~ know:6
- you~ like:-5
+ you~ like:-7
  you~ look:-3
  you~ lot:-2
- you~ make:-5
- you~ need:-8
+ you~ make:-6
+ you~ need:-7
  you~ pour:-7
- you~ put:-7
- you~ read:1
+ you~ put:-6
+ you~ read:-1
  you~ say:-2
  you~ see:1
- you~ should:5
- you~ start:2
- you~ tell:4
- you~ think:-3
+ you~ should:4
+ you~ start:3
+ you~ tell:3
+ you~ think:-4
  you~ to:-3
- you~ trust:-2
  you~ use:-3
  you~ wait:-4
- you~ want:-11
- you~ weigh:-6
- you~ will:3
- you~ wont:3
- you~ work:-2
- zap:-8
+ you~ want:-9
+ you~ weigh:-7
+ you~ will:2
+ you~ wont:2
+ you~ work:4
+ zap:-7
  zapp:6
  zappy:-4
- zaps:2
+ zaps:1
  zap~ test:-4
- zero:4
+ zero:3
  zero~ the:6
+ zutat:-4
+ ×:-1
  üf:-7
-%%:-3
+%%:-5
 %0:-8
 %:7
 %<:-5
 %=:-1
-%>:-8
+%>:-7
 %A:5
-%F:-2
+%F:-3
 %K:-6
-%N:2
+%N:1
 %S:-6
 %W:1
 %X:2
-%b:-1
-%l:-3
-%t:-8
+%l:-1
+%t:-5
 %w:2
 %~ ?:-3
-%~ and:-3
-%~ by:3
-%~ extra:6
-%~ flak:4
-%~ for:8
+%~ and:-4
+%~ by:2
+%~ extra:7
+%~ flak:3
+%~ for:9
+%~ half:-8
 %~ in:-1
-%~ is:-2
-%~ less:-4
-%~ liquid:7
+%~ is:-1
+%~ less:-3
+%~ liquid:6
 %~ off:1
-%~ on:5
-%~ or:4
-%~ over:4
+%~ on:4
+%~ or:3
+%~ over:5
 %~ pure:-5
-%~ purity:-2
-%~ sf:-5
-%~ so:3
-%~ solution:-4
-%~ superfat:1
+%~ purity:-4
+%~ sf:-4
+%~ so:6
+%~ solution:-3
+%~ superfat:2
+%~ the:-1
+%~ w:-3
 %~ with:4
 %~=:-5
-%~A:4
-%~F:-4
+%~A:3
+%~F:-5
 %~K:-6
-%~N:1
-%~W:-4
+%~N:-1
+%~W:-3
 %~X:2
-0%:-7
+0%:-5
 00:-5
 0:4
-0<:-4
-0=:1
+0<:-3
 0>:-2
-0A:-1
-0C:5
+0C:4
 0F:-1
-0I:5
+0I:2
 0K:-8
 0M:4
 0N:4
 0S:-4
 0T:1
-0W:3
+0W:4
 0X:-6
-0b:-3
+0b:-2
 0d:-3
-0e:-1
-0l:-4
-0r:-2
-0t:-5
-0v:-8
-0w:-6
-0~ =:-8
+0l:-3
+0r:-3
+0t:-6
+0v:-7
+0w:-5
+0~ =:-9
 0~ ?:1
 0~ a:-11
-0~ after:4
-0~ all:7
-0~ are:3
-0~ as:6
+0~ after:2
+0~ all:5
+0~ and:-1
+0~ are:2
+0~ as:5
 0~ at:-1
 0~ b:-8
 0~ bar:-5
 0~ bars:-5
-0~ batch:-4
+0~ batch:-3
 0~ because:9
-0~ before:3
-0~ big:-3
-0~ block:2
-0~ both:-4
+0~ before:4
+0~ big:-4
+0~ block:1
+0~ both:-3
 0~ bottl:-6
-0~ bucket:-4
-0~ but:-3
-0~ c:-5
+0~ bucket:-5
+0~ but:-4
+0~ c:-4
 0~ cakes:-2
-0~ can:-7
+0~ can:-5
 0~ caviti:-6
-0~ children:-5
+0~ children:-7
 0~ comment:-3
 0~ cut:3
 0~ degre:-4
-0~ drops:-6
+0~ drops:-7
 0~ empty:2
-0~ evening:-4
-0~ except:5
-0~ famili:-7
+0~ evening:-5
+0~ except:6
+0~ famili:-5
 0~ fat:-3
-0~ fats:-10
-0~ for:-8
+0~ fats:-9
+0~ for:-9
 0~ from:3
-0~ full:-7
-0~ gives:-6
-0~ goats:-8
+0~ full:-5
+0~ gives:-5
+0~ goats:-9
 0~ goes:-3
-0~ group:-5
+0~ good:-1
+0~ group:-4
 0~ guest:-4
-0~ had:-10
+0~ had:-9
 0~ i:6
 0~ if:-3
-0~ in:-2
+0~ in:-3
 0~ into:4
-0~ is:3
+0~ is:2
 0~ it:-2
+0~ ive:1
 0~ jars:-1
-0~ kitchen:-5
+0~ kitchen:-4
 0~ lather:-4
-0~ left:-6
+0~ left:-5
 0~ like:-4
-0~ little:-7
-0~ loaf:-4
-0~ lyes:-8
-0~ made:-5
-0~ more:-7
+0~ little:-8
+0~ loaf:-3
+0~ loav:-1
+0~ lyes:-7
+0~ made:-7
+0~ more:-6
 0~ mould:-1
-0~ my:4
-0~ n:-1
+0~ my:5
+0~ n:-3
 0~ night:-4
 0~ no:5
-0~ not:4
+0~ not:5
+0~ now:2
 0~ of:3
-0~ off:-1
-0~ oil:-6
+0~ oil:-7
 0~ oils:-4
-0~ on:6
-0~ once:1
-0~ one:-3
-0~ or:4
-0~ out:3
+0~ on:7
+0~ once:2
+0~ one:-4
+0~ or:5
+0~ out:2
 0~ p:-7
 0~ packet:-1
-0~ packs:1
 0~ pcs:-5
-0~ people:-6
-0~ per:-4
-0~ percent:5
-0~ piec:-2
+0~ people:-7
+0~ per:-5
+0~ percent:6
+0~ piec:-6
 0~ please:9
 0~ plus:1
-0~ pour:-5
-0~ pupil:-3
+0~ pots:3
+0~ pour:-6
+0~ pupil:1
 0~ right:-3
-0~ round:1
-0~ scal:-7
-0~ she:-2
-0~ silicone:-3
+0~ round:-1
+0~ scal:-6
+0~ she:-1
+0~ silicone:-2
 0~ since:3
-0~ slic:-5
+0~ slic:-7
 0~ small:-7
-0~ so:-3
-0~ someth:1
-0~ spoon:1
+0~ so:-5
+0~ spoon:2
 0~ still:-8
-0~ superfat:8
+0~ superfat:7
 0~ that:-3
 0~ thats:2
 0~ the:4
-0~ then:3
-0~ there:1
-0~ thing:-9
-0~ this:2
+0~ then:4
+0~ there:2
+0~ thing:-8
+0~ this:1
 0~ times:-3
-0~ tins:-4
+0~ tins:-3
 0~ to:2
-0~ towel:-8
-0~ until:-7
+0~ together:-6
+0~ towel:-7
+0~ until:-8
 0~ w:6
 0~ was:-3
 0~ weigh:-4
 0~ went:4
 0~ were:1
-0~ when:4
-0~ which:-5
-0~ with:-9
-0~ without:-7
+0~ when:3
+0~ which:-4
+0~ winter:-1
+0~ with:-10
+0~ without:-6
 0~ x:2
-0~ zap:-6
-0~ ×:-7
-0~0:-2
+0~ zap:-7
+0~ ×:-6
+0~0:-3
 0~A:-7
-0~F:-4
-0~I:-1
-0~L:1
+0~F:-5
+0~I:1
 0~N:-1
 0~S:2
-0~W:-4
-0~X:6
+0~W:-3
+0~X:5
 0~b:-11
-0~t:-6
+0~t:-5
 0~w:-3
-<%:2
-<0:-1
+<%:1
+<0:-3
 <:3
 <<:-3
 <=:-5
@@ -7849,1242 +8011,1281 @@ export const weights = ` *:-6
 <A:5
 <C:2
 <F:2
-<I:-7
-<K:9
-<L:6
-<N:-3
+<I:-10
+<K:10
+<L:4
+<N:-2
 <S:-2
 <W:-6
 <X:2
-<d:-2
-<l:-8
-<v:-3
-<w:-1
+<d:-5
+<l:-7
+<t:-1
+<v:-2
+<w:-5
 <~ +:-6
-<~ and:5
-<~ because:1
-<~ i:-6
-<~ in:-2
-<~ less:-3
+<~ and:4
+<~ because:2
+<~ i:-5
+<~ in:-3
+<~ less:-4
 <~ more:8
 <~ of:2
+<~ plain:-8
 <~ short:4
+<~ so:-1
 <~ the:5
-<~A:-1
 <~C:2
-<~F:2
-<~I:-3
-<~L:-5
-<~S:-2
+<~F:3
+<~I:-4
+<~L:-4
+<~S:-3
 <~W:-7
 <~X:-5
 =%:-11
-=0:6
+=0:5
 =:-4
 =<:-4
 ==:-3
-=>:-2
+=>:-3
 =A:-2
-=F:-3
-=I:-2
+=F:-4
+=I:-3
 =K:-1
-=L:-1
-=N:5
+=N:4
 =S:-1
 =W:-2
-=X:-2
-=b:-3
-=d:-2
-=e:-2
+=X:-1
+=b:-2
+=d:-1
+=e:-1
 =r:-4
 =t:-3
 =v:-6
-=w:-4
+=w:-3
 =~ +:-5
-=~ ::5
+=~ ::4
 =~ =:-7
 =~ after:-1
+=~ all:-6
 =~ and:-7
-=~ as:3
-=~ at:-4
+=~ as:4
+=~ at:-3
 =~ bag:-8
 =~ block:-7
-=~ by:-1
+=~ both:-3
 =~ check:-2
-=~ clean:-4
+=~ clean:-3
 =~ cold:-1
 =~ did:-1
 =~ dissolv:-5
 =~ does:-2
-=~ for:-4
+=~ for:-3
 =~ free:-7
-=~ from:-3
+=~ from:-2
 =~ goes:-3
 =~ good:-1
-=~ he:-7
-=~ i:-7
+=~ he:-6
+=~ i:-6
 =~ im:-7
 =~ in:-3
 =~ into:-6
-=~ it:-5
-=~ last:-5
-=~ melt:-6
+=~ it:-7
+=~ its:1
+=~ last:-4
+=~ melt:-7
 =~ mk:-5
 =~ my:2
-=~ no:-4
-=~ not:-11
+=~ no:-7
+=~ not:-12
 =~ of:-2
 =~ ok:-2
 =~ on:-2
-=~ please:-4
-=~ so:-5
+=~ out:-8
+=~ plain:-5
+=~ please:-3
+=~ plus:5
+=~ smell:-2
+=~ so:-6
+=~ soap:-1
 =~ superfat:-7
-=~ that:-7
-=~ the:-1
+=~ that:-6
+=~ the:1
 =~ then:-4
 =~ too:-3
-=~ with:2
+=~ tub:-6
+=~ weigh:-8
+=~ what:-3
+=~ with:3
 =~%:-6
-=~0:5
-=~<:-5
+=~0:4
+=~<:-4
 =~=:-2
+=~>:-1
 =~A:-3
 =~F:-3
 =~L:-3
 =~W:-3
-=~X:-3
-=~t:-1
+=~X:-2
+=~t:-2
 >%:-3
->0:-6
+>0:-8
 >:-3
 ><:-3
 >=:-2
->>:-7
->A:-2
->F:-3
+>>:-6
+>A:-1
+>F:-2
 >K:-5
->W:-5
+>L:-1
+>W:-4
 >e:-11
->l:-5
+>l:-7
 >t:-2
 >w:-6
->~ and:-1
->~ i:-7
+>~ and:-2
+>~ i:-6
 >~ in:-2
->~ is:-6
->~ of:-5
+>~ is:-5
+>~ of:-4
 >~ oils:-1
 >~ so:-6
 >~ the:-6
->~A:-5
->~F:3
->~L:-4
->~W:-4
+>~ tub:-4
+>~ with:-4
+>~A:-3
+>~F:4
+>~L:-5
+>~W:-7
 A%:5
-A0:4
-A:1
+A0:5
+A<:1
 A=:-3
 A>:-1
-AA:1
+AA:2
 AB:4
-AC:-8
-AF:2
+AC:-9
+AF:3
 AI:-7
+AK:-6
 AL:2
 AN:-8
 AS:-3
 AW:-2
 AX:-1
 Ab:1
-Ad:2
 Ae:2
-Al:-9
+Al:-8
 Ar:-8
-At:-4
+At:-3
 Av:1
-Aw:-3
-A~ +:-2
-A~ ::6
-A~ ?:-5
-A~ a:-7
-A~ about:-4
-A~ alright:-6
+Aw:-5
+A~ +:-1
+A~ ::5
+A~ =:1
+A~ ?:-6
+A~ a:-5
+A~ about:-3
+A~ alright:-5
 A~ and:-2
-A~ as:9
+A~ as:7
 A~ at:-4
 A~ bag:3
-A~ be:-1
+A~ be:-2
 A~ because:-3
 A~ before:-6
 A~ but:-2
-A~ by:-1
-A~ came:-5
+A~ by:-2
+A~ came:-3
+A~ can:-2
 A~ check:-7
 A~ comes:4
 A~ cool:3
-A~ correct:-9
+A~ correct:-8
 A~ dissolv:-2
-A~ does:-7
+A~ do:-1
+A~ does:-6
 A~ down:3
-A~ figure:4
-A~ fine:-3
-A~ first:-1
+A~ enough:-4
+A~ figure:3
+A~ fine:-4
 A~ fit:-6
-A~ fits:-5
-A~ from:7
+A~ fits:-3
+A~ for:1
+A~ from:6
 A~ g:-8
-A~ gets:-7
+A~ gets:-5
 A~ goes:-8
 A~ good:-7
 A~ got:7
-A~ had:4
-A~ half:-7
-A~ has:6
-A~ heavy:2
-A~ here:5
+A~ had:3
+A~ half:-5
+A~ has:5
+A~ heavy:1
+A~ here:7
 A~ i:4
-A~ if:4
+A~ if:5
 A~ in:-1
-A~ into:-5
+A~ into:-3
 A~ is:4
 A~ it:5
-A~ its:6
-A~ ive:1
+A~ its:5
+A~ ive:2
 A~ jug:-4
-A~ left:-4
+A~ left:-3
 A~ like:-5
+A~ look:1
 A~ looks:-2
-A~ no:-7
-A~ not:5
+A~ no:-6
+A~ not:4
+A~ number:-3
 A~ of:1
-A~ ok:-7
+A~ ok:-6
 A~ okay:-4
-A~ on:-8
-A~ one:-8
+A~ on:-6
+A~ one:-7
 A~ only:2
 A~ or:-4
-A~ over:-11
+A~ over:-9
 A~ paste:3
-A~ per:5
+A~ per:2
 A~ please:-7
 A~ pls:-4
-A~ pot:5
-A~ ready:-6
-A~ real:-8
+A~ pot:4
+A~ ready:-8
+A~ real:-7
 A~ right:-5
-A~ row:-2
+A~ row:-3
+A~ says:2
 A~ sensible:-4
-A~ she:-8
-A~ slow:-7
+A~ she:-6
+A~ slow:-6
 A~ so:3
 A~ soap:-3
 A~ sprinkl:-2
 A~ still:-10
 A~ stuck:-1
-A~ that:-7
-A~ the:-3
-A~ then:-3
-A~ there:1
-A~ too:-9
+A~ that:-8
+A~ the:-4
+A~ then:-2
+A~ there:2
+A~ to:-1
+A~ too:-10
 A~ tub:4
-A~ up:5
-A~ weigh:8
+A~ up:7
+A~ was:-1
+A~ weigh:7
 A~ went:1
-A~ when:1
 A~ where:4
+A~ with:-1
 A~ wrong:-5
-A~ you:5
+A~ you:4
 A~%:-6
-A~0:1
 A~<:1
 A~=:-2
-A~>:-5
+A~>:-6
 A~A:-4
-A~F:-2
-A~L:2
-A~W:1
-A~d:-5
-A~e:-2
+A~F:-7
+A~L:3
+A~W:2
+A~d:-4
+A~e:-3
 A~r:-6
 A~t:5
-A~v:-2
-B0:-4
-B:4
-BF:4
-B~ and:-11
+A~v:-3
+B0:-5
+B:3
+BF:3
+B~ and:-10
+B~ in:-1
 B~ so:-6
-C%:-6
+C%:-7
 C:6
-CA:5
-CW:1
+CA:3
 Cv:4
-C~ at:5
-C~ in:6
+C~ at:4
+C~ in:5
 C~ is:-4
-C~%:-6
+C~%:-7
 C~<:-5
-C~w:-1
-F%:2
+F%:1
 F:1
 F<:4
 F=:-3
-FA:-3
+FA:-2
 FB:5
-FF:-1
-FI:-5
+FI:-4
 FK:-4
 FN:5
 FS:-10
 FT:-5
 FU:3
 FX:2
-Fb:1
 Fd:-3
 Fe:1
 Fl:-6
 Fr:6
 Ft:-3
-Fv:-7
-Fw:2
-F~ +:3
-F~ ::2
-F~ =:2
-F~ ?:-8
+Fv:-8
+Fw:1
+F~ +:2
+F~ ::3
+F~ =:1
+F~ ?:-6
 F~ a:1
-F~ about:-1
-F~ add:2
+F~ about:-2
+F~ add:3
 F~ after:4
 F~ again:1
-F~ alone:-3
+F~ alone:-4
 F~ altogether:-1
-F~ are:5
-F~ as:6
+F~ and:1
+F~ are:1
+F~ as:5
 F~ at:2
 F~ back:5
-F~ bar:-5
+F~ bar:-4
 F~ bars:-12
-F~ batch:-6
+F~ batch:-7
 F~ because:6
 F~ beef:-5
-F~ before:-5
-F~ block:-3
+F~ before:-3
+F~ block:-2
 F~ bottle:-6
 F~ but:-4
-F~ by:-1
+F~ by:-2
 F~ came:1
-F~ can:-4
+F~ can:-5
 F~ clean:-3
-F~ cold:-5
-F~ comes:-9
-F~ could:4
-F~ count:-8
+F~ cold:-6
+F~ comes:-10
+F~ cook:-5
+F~ could:3
+F~ count:-7
 F~ does:-6
-F~ down:8
+F~ down:6
 F~ extra:6
-F~ figure:4
+F~ figure:3
 F~ fills:-8
 F~ first:-7
 F~ for:-4
-F~ free:-6
-F~ from:-5
-F~ g:-7
-F~ gent:-6
-F~ gives:-7
-F~ go:-3
-F~ goes:-10
+F~ free:-5
+F~ from:-6
+F~ g:-6
+F~ gent:-7
+F~ gives:-8
+F~ go:-4
+F~ goes:-11
 F~ gone:-3
-F~ got:7
+F~ got:8
 F~ grams:-6
 F~ had:-2
-F~ half:-4
-F~ has:-6
-F~ here:3
-F~ i'd:3
+F~ half:-2
+F~ has:-7
+F~ here:2
+F~ i'd:4
 F~ i:2
-F~ if:-9
-F~ im:6
+F~ if:-7
+F~ im:8
 F~ in:1
-F~ instead:6
+F~ instead:4
 F~ into:-4
-F~ isnt:-1
 F~ it:5
-F~ its:2
+F~ its:1
 F~ ive:8
-F~ jar:-3
+F~ jar:-4
 F~ jug:3
 F~ keeps:-7
 F~ l:-3
-F~ last:-10
-F~ left:-2
-F~ line:6
+F~ last:-9
+F~ left:-1
+F~ like:1
+F~ line:7
 F~ look:3
-F~ looks:-5
-F~ makes:-4
+F~ looks:-4
+F~ makes:-5
 F~ may:-1
-F~ melt:-9
-F~ melts:-7
+F~ melt:-10
+F~ melts:-5
 F~ my:3
-F~ n:4
-F~ never:9
-F~ next:-7
+F~ myself:-5
+F~ n:3
+F~ never:10
+F~ next:-5
 F~ no:-7
 F~ not:3
-F~ now:6
-F~ off:-1
-F~ on:-4
-F~ once:-5
+F~ noth:-6
+F~ now:8
+F~ of:1
+F~ on:-3
+F~ once:-4
 F~ one:-12
 F~ only:1
-F~ or:-7
+F~ or:-9
 F~ out:3
-F~ over:-6
+F~ over:-4
 F~ oyl:-4
 F~ packet:7
-F~ paste:-5
-F~ plus:1
+F~ paste:-7
+F~ plus:2
 F~ ran:2
 F~ read:1
-F~ real:-7
-F~ render:-5
-F~ right:-6
+F~ real:-6
+F~ render:-7
+F~ right:-5
 F~ rspo:-7
 F~ says:-4
-F~ sets:-4
-F~ should:2
-F~ since:2
-F~ smell:-10
-F~ so:6
+F~ second:-1
+F~ sets:-3
+F~ should:3
+F~ since:1
+F~ smell:-9
+F~ so:5
 F~ soap:-6
-F~ soaps:-6
-F~ stand:-4
-F~ stay:7
+F~ soaps:-7
+F~ stand:-5
+F~ stay:8
 F~ stays:-1
-F~ still:3
-F~ stirr:-2
-F~ strain:3
-F~ stuck:2
+F~ still:2
+F~ stirr:-3
+F~ strain:4
+F~ stuck:1
 F~ takes:-8
 F~ than:2
 F~ that:-5
-F~ thats:2
-F~ the:-3
-F~ there:4
+F~ thats:3
+F~ the:-2
+F~ then:-1
+F~ there:3
 F~ thicken:-8
 F~ this:-1
 F~ through:-2
-F~ tin:-2
+F~ tin:-1
 F~ to:4
 F~ together:3
-F~ too:-6
-F~ trac:-6
-F~ tub:-4
-F~ turn:7
-F~ twice:3
-F~ until:6
+F~ too:-7
+F~ trac:-7
+F~ tub:-3
+F~ turn:5
+F~ twice:4
+F~ until:7
 F~ up:2
 F~ used:-4
 F~ w:2
 F~ warm:-6
 F~ was:-2
-F~ weigh:-6
+F~ weigh:-5
 F~ well:1
 F~ went:-3
-F~ were:-3
+F~ were:-2
 F~ when:-1
-F~ which:-1
-F~ while:5
+F~ which:-3
+F~ while:3
 F~ will:-5
+F~ with:1
 F~ would:2
 F~ wouldnt:-2
-F~ you:5
+F~ you:4
 F~%:1
-F~0:4
-F~<:3
+F~0:3
+F~<:2
 F~=:-2
-F~>:-1
-F~A:-4
+F~>:-2
+F~A:-3
 F~F:-3
 F~N:5
-F~W:-1
-F~d:-3
+F~W:-2
+F~d:-4
 F~e:-1
-F~t:-10
-F~v:-2
+F~t:-9
 I0:2
-I:2
+I:3
+I<:1
 IA:-2
 II:1
 IL:4
-Ib:-7
-Id:4
-Iw:-7
+IW:-1
+Ib:-5
+Id:5
+Iw:-5
 I~ +:-3
 I~ ::3
-I~ and:-1
-I~ bath:-1
+I~ and:-2
+I~ bath:-2
 I~ first:-5
-I~ had:7
-I~ in:-7
-I~ is:-3
-I~ it:6
-I~ round:-4
-I~ so:-7
+I~ had:9
+I~ in:-12
+I~ is:-1
+I~ it:7
+I~ round:-5
+I~ so:-6
 I~ tray:1
-I~ was:6
+I~ was:7
 I~<:2
 K%:-7
 K0:-9
 K:2
-K<:1
-K=:-2
+K=:-1
 K>:-6
 KA:-6
-KF:-7
-KL:-4
+KF:-8
+KL:-3
 KW:-3
 Kd:-7
 Kr:3
 Kt:-3
 K~ ::-6
 K~ and:-3
-K~ g:-7
-K~ in:-2
+K~ at:-2
+K~ g:-8
+K~ in:-4
 K~ into:3
-K~ is:3
-K~ mixed:5
+K~ is:4
+K~ mixed:4
 K~ my:-9
 K~ of:-6
 K~ on:6
-K~ was:-2
+K~ was:-4
 K~%:-8
 K~>:-6
-K~A:-1
-K~r:-2
-L0:-1
+K~r:-1
+L0:-2
 L:2
-L<:-5
+L<:-6
 L=:-1
 L>:4
-LA:-6
-LI:3
+LA:-5
+LI:4
 LL:3
-LN:3
-LS:6
+LN:2
+LS:4
 LU:-4
-LW:2
-LX:-4
-Lb:1
-Le:4
+LW:3
+LX:-3
+Lb:3
+Le:3
 Ll:-6
-Lt:-3
+Lt:-2
 Lv:-5
-Lw:-1
-L~ ::-10
+Lw:-2
+L~ ::2
+L~ a:1
 L~ after:-2
 L~ and:-1
-L~ at:2
-L~ bar:-5
+L~ as:5
+L~ bar:-6
 L~ bars:-5
 L~ batch:-7
 L~ because:2
-L~ boil:3
-L~ by:-3
-L~ flat:5
-L~ from:11
-L~ frozen:-6
+L~ boil:2
+L~ by:-2
+L~ flat:4
+L~ for:-1
+L~ from:12
+L~ frozen:-8
 L~ goes:-7
 L~ i:-1
 L~ in:-1
-L~ instead:-7
-L~ it:-2
-L~ no:-7
-L~ of:9
-L~ on:5
+L~ instead:-9
+L~ into:-1
+L~ is:1
+L~ it:-1
+L~ no:-8
+L~ of:8
+L~ on:4
 L~ out:6
 L~ over:2
 L~ pot:-6
-L~ same:8
-L~ so:1
+L~ same:7
+L~ so:2
 L~ soap:-7
-L~ stage:-3
-L~ straight:-1
-L~ thaw:-4
-L~ the:4
-L~ to:3
-L~ towel:2
-L~ was:4
+L~ stage:-4
+L~ straight:-2
+L~ thaw:-5
+L~ the:5
+L~ to:2
+L~ towel:3
+L~ was:5
 L~ went:3
-L~ which:5
+L~ which:7
 L~ with:4
-L~0:-1
+L~0:-2
+L~=:-1
 L~>:-2
 L~X:-5
-L~b:8
-L~l:-9
+L~b:7
+L~l:-10
 L~t:-3
 L~w:1
-M0:3
+M0:2
 M:3
-MA:4
+MA:3
 M~ and:-5
-M~ in:5
+M~ in:4
 M~ is:2
-M~ soap:-9
-M~ was:1
-N0:4
+M~ soap:-8
+N0:3
 N:10
-N<:-3
-NA:-4
+N<:-2
+NA:-5
 NL:2
 NN:-2
 Nb:4
-Nl:2
+Nl:1
 Nt:-9
-Nw:5
-N~ after:-2
+Nw:4
+N~ after:-1
 N~ and:-10
-N~ as:1
+N~ as:2
 N~ at:-4
-N~ because:2
-N~ for:-1
-N~ from:12
-N~ i:7
-N~ if:1
+N~ because:1
+N~ from:8
+N~ i:8
+N~ if:2
 N~ in:1
 N~ instead:-1
 N~ is:-1
-N~ it:8
+N~ it:9
 N~ or:-7
-N~ same:9
-N~ since:8
+N~ same:8
+N~ since:7
 N~ so:1
 N~ that:-2
-N~ the:6
-N~ to:6
+N~ the:7
+N~ to:5
 N~ was:-7
 N~ where:7
-N~ would:-8
+N~ would:-6
 N~N:-2
 S%:-8
-S0:-6
+S0:-5
 S:-5
 S<:-3
+SA:-4
 SF:-9
-SL:-5
-SN:8
+SL:-6
+SN:9
 SS:-5
-SX:-3
+SX:-2
 Sd:-1
-St:-5
+St:-6
 Sv:-5
-Sw:-5
-S~ ::-4
-S~ a:-6
-S~ and:-2
-S~ as:-1
-S~ at:-7
+Sw:-4
+S~ ::-5
+S~ a:-7
+S~ and:-1
+S~ as:-2
+S~ at:-6
 S~ because:3
 S~ blend:-4
-S~ fades:-6
-S~ for:-5
+S~ fades:-4
+S~ for:-6
 S~ from:-5
 S~ goes:-5
-S~ i:-7
-S~ is:3
+S~ i:-6
+S~ in:1
+S~ is:5
 S~ leav:-5
 S~ mould:-7
-S~ no:-3
-S~ once:-3
-S~ only:7
+S~ no:-2
+S~ once:-2
+S~ only:6
+S~ pour:-1
 S~ powder:-5
 S~ smell:-5
-S~ spots:-6
-S~ the:-6
-S~ then:-5
+S~ spots:-5
+S~ the:-5
+S~ then:-4
 S~ was:1
 S~ when:-5
-S~ which:-6
-S~0:-5
+S~ which:-5
+S~0:-4
 S~<:-3
-S~S:-4
+S~S:-3
 S~w:-5
-T0:-3
+T%:-5
+T0:-2
 T:-9
-TF:-5
-T~ of:-4
+T=:-2
+TF:-3
+T~ of:-5
 T~ oils:-3
-U0:-1
 U:5
-UF:2
-Ut:-3
-U~ i:-6
-U~ in:3
-U~ stage:-3
+UF:3
+Ut:-2
+U~ and:-1
+U~ i:-8
+U~ in:2
+U~ look:-1
+U~ stage:-2
 W%:-8
 W0:7
 W:1
-W<:5
+W<:4
 W=:-3
 W>:-4
-WA:-1
 WF:-4
 WI:-2
-WL:7
+WL:6
 WS:-3
 WW:2
-Wd:-5
-We:-2
+Wb:2
+Wd:-4
+We:-3
 Wl:-1
-Wr:1
+Wr:-1
+Wt:1
 Wv:-5
-Ww:-1
+Ww:-2
 W~ +:-3
-W~ =:-6
+W~ =:-7
 W~ ?:-10
 W~ a:7
 W~ after:-4
-W~ all:-1
+W~ all:-2
 W~ and:-3
-W~ as:4
-W~ at:4
-W~ because:5
-W~ before:3
-W~ boil:-2
+W~ as:3
+W~ at:3
+W~ because:3
+W~ before:2
+W~ boil:-3
 W~ but:1
-W~ by:-1
+W~ by:-2
 W~ clear:-5
-W~ does:-4
-W~ down:4
+W~ does:-5
+W~ down:5
 W~ first:-5
-W~ for:-5
-W~ from:-5
+W~ for:-3
+W~ from:-6
 W~ g:-8
 W~ got:-4
-W~ here:-5
-W~ i:5
+W~ here:-4
+W~ i:6
 W~ in:-1
-W~ into:-8
+W~ into:-7
 W~ is:1
-W~ it:1
+W~ it:3
 W~ let:-3
-W~ looks:-7
-W~ makes:-7
-W~ never:-5
+W~ like:1
+W~ looks:-5
+W~ makes:-9
+W~ never:-4
 W~ on:-8
+W~ only:-6
 W~ or:6
-W~ out:-8
+W~ out:-9
 W~ outdoor:-1
+W~ outside:-1
+W~ since:4
 W~ so:-2
-W~ that:-4
+W~ that:-5
 W~ the:3
 W~ then:-1
 W~ to:-9
-W~ too:8
+W~ too:9
 W~ wait:-1
-W~ was:8
+W~ was:7
+W~ weigh:-4
 W~ went:3
-W~ when:7
+W~ when:4
 W~ which:4
-W~ with:1
-W~ would:-5
+W~ would:-4
 W~0:2
 W~<:2
 W~=:-3
-W~A:-5
+W~A:-4
 W~e:-1
 W~r:-5
-W~t:-2
-W~v:-3
-X%:2
+W~t:-3
+W~v:-5
+X%:3
 X:-3
-X<:2
-X=:-8
+X<:1
+X=:-6
 X>:-2
-XA:-4
+XA:-3
 XC:-7
-XF:-3
-XL:4
+XF:-2
+XL:3
 XN:8
 XS:-2
-XW:1
+XW:2
 XX:-1
-Xl:4
-Xt:-4
+Xl:3
+Xt:-3
 Xv:-3
+Xw:-1
 X~ ::-3
-X~ ?:-6
-X~ a:-4
+X~ ?:-4
+X~ a:-5
 X~ and:1
-X~ at:-6
-X~ bar:3
-X~ bars:-8
+X~ at:-7
+X~ bar:2
+X~ bars:-7
 X~ came:-4
 X~ dissolv:-9
 X~ fine:-4
 X~ for:1
-X~ from:-7
+X~ from:-8
 X~ goes:-3
-X~ ground:-7
-X~ i:4
-X~ in:-1
+X~ ground:-8
+X~ i:5
+X~ in:-2
 X~ is:-5
-X~ it:-7
-X~ makes:-1
-X~ no:-5
+X~ it:-6
+X~ no:-6
 X~ of:-8
-X~ so:-4
-X~ the:-6
-X~ this:5
+X~ on:-3
+X~ so:-5
+X~ the:-3
+X~ this:4
 X~ to:-9
-X~ was:3
+X~ was:2
+X~ went:1
 X~0:2
 X~<:-7
-X~L:1
+X~L:2
 X~W:-2
-X~v:-3
+X~v:-2
 X~w:-5
-^ *:-6
-^ ::4
+^ *:-7
+^ ::3
 ^ =:-5
 ^ a:-1
-^ about:12
-^ add:1
-^ added:8
+^ about:11
+^ add:2
+^ added:9
 ^ after:1
 ^ all:2
-^ also:-4
-^ alway:3
-^ am:-3
-^ an:5
-^ and:-8
-^ answer:-1
-^ any:-5
-^ anyone:-10
-^ anyth:-4
+^ also:-2
+^ alway:2
+^ am:-5
+^ an:6
+^ and:-9
+^ any:-7
+^ anyone:-9
+^ anyth:-3
 ^ are:-3
 ^ as:4
-^ ask:-8
+^ ask:-9
 ^ at:-1
 ^ attempt:-5
 ^ b:-7
-^ back:-6
+^ back:-7
 ^ bar:-5
-^ bars:-8
+^ bars:-7
 ^ base:-4
 ^ basic:-4
-^ batch:-9
+^ batch:-10
 ^ be:-6
-^ because:-1
-^ been:-5
-^ before:-8
-^ between:6
+^ been:-4
+^ before:-9
+^ between:7
 ^ big:-8
 ^ bit:3
 ^ blend:-7
-^ blender:-1
+^ blender:-7
 ^ blue:-5
-^ boil:1
-^ bonjour:-3
+^ boil:3
+^ bonjour:-4
 ^ bonsoir:-4
-^ book:-8
-^ both:-9
+^ book:-9
+^ both:-8
 ^ bottle:9
-^ bought:-8
-^ box:-4
-^ bring:-2
-^ bubbl:-6
+^ bought:-7
+^ box:-5
+^ bring:-1
+^ bubbl:-7
 ^ but:-10
-^ by:-4
+^ by:-5
 ^ c:-5
 ^ came:2
 ^ cant:-1
 ^ castile:-8
 ^ chang:3
 ^ check:-10
-^ christma:-4
-^ ciao:-3
+^ christma:-3
+^ ciao:-4
 ^ clean:-2
 ^ clear:1
-^ cold:-4
+^ cold:-3
 ^ combine:-3
 ^ comment:-3
 ^ confetti:-4
-^ cook:-2
+^ cook:-3
 ^ cool:-3
 ^ copi:-4
-^ correct:2
-^ correction:8
+^ correct:1
+^ correction:9
 ^ cost:-8
 ^ could:-2
 ^ couldnt:7
-^ cover:-6
+^ cousin:-1
+^ cover:-7
 ^ crock:-3
 ^ crockpot:-5
 ^ cure:-4
-^ cured:-5
-^ cut:-2
+^ cured:-6
+^ cut:-3
 ^ d:-5
-^ dad:1
-^ dads:-6
+^ dad:2
+^ dads:-4
 ^ date:-2
 ^ day:-9
 ^ dear:2
 ^ did:-2
-^ didnt:-1
+^ didnt:2
 ^ dissolv:-4
 ^ dissolve:-1
-^ do:-3
-^ does:-2
-^ dog:1
+^ do:-4
+^ does:-3
+^ dog:2
 ^ done:-4
-^ dont:-11
-^ doubl:3
+^ dont:-12
+^ doubl:2
 ^ dropp:-1
-^ e:-5
+^ e:-4
 ^ each:1
-^ earlier:-7
-^ edit:1
+^ earlier:-8
+^ empty:-10
 ^ ended:3
 ^ enough:-6
-^ entry:1
+^ entry:2
 ^ even:-2
 ^ every:-5
-^ everyone:-6
-^ everyth:3
+^ everyone:-8
+^ everyth:4
 ^ expect:-7
-^ export:-5
+^ export:-4
 ^ f:-6
 ^ fat:-7
-^ fats:-11
+^ fats:-10
 ^ fill:-5
 ^ fills:-4
-^ final:1
 ^ fine:-3
-^ first:-4
+^ first:-3
 ^ for:2
-^ forgot:-1
-^ found:7
+^ forgot:-3
+^ found:5
 ^ freeze:-5
 ^ friend:-3
-^ from:-3
-^ g:-7
-^ gave:-4
-^ gel:-8
-^ gell:2
-^ give:-6
+^ from:-2
+^ g:-6
+^ gave:-5
+^ gel:-7
+^ gell:3
+^ give:-7
 ^ glov:-5
-^ goat:-7
-^ goes:-4
+^ goat:-6
+^ goes:-3
 ^ goggl:-5
 ^ going:1
-^ gonna:6
+^ gonna:5
 ^ good:-4
-^ got:-8
+^ got:-7
 ^ grams:-6
-^ gran:2
-^ grandad:-1
-^ grandma:-5
+^ gran:3
+^ grandma:-6
 ^ grandmother:-1
 ^ grandpa:3
-^ granny:-5
+^ granny:-4
 ^ grans:-2
-^ grat:-7
+^ grat:-6
 ^ greeting:-5
 ^ had:4
-^ half:2
+^ half:1
 ^ hallo:-4
 ^ hand:2
 ^ handout:-4
 ^ hard:-5
-^ has:-5
-^ have:-7
-^ he:-6
+^ has:-6
+^ have:-6
+^ he:-10
 ^ heat:-7
 ^ hello:-3
 ^ help:4
 ^ here:-8
 ^ heres:-7
-^ hers:-6
-^ hes:-7
+^ hers:-7
+^ hes:-6
 ^ hey:-5
 ^ hi:1
-^ his:-6
-^ hiya:2
+^ his:-4
+^ hiya:1
 ^ hola:-3
 ^ hope:-2
-^ hot:1
 ^ how:-10
+^ hows:-6
 ^ hp:-4
 ^ hubby:3
-^ i'd:3
+^ i'd:4
 ^ i:-2
-^ if:-11
-^ ignore:1
-^ ill:1
+^ if:-9
 ^ im:3
-^ in:-5
+^ in:-6
 ^ ingredient:-3
-^ instead:10
-^ into:-3
+^ instead:8
+^ into:-4
 ^ is:-7
-^ it:3
+^ it:2
 ^ item:-3
-^ itll:-2
-^ its:-4
+^ itll:5
+^ its:-3
 ^ ive:-6
-^ jug:7
-^ keep:3
-^ kids:-6
-^ kind:1
+^ jug:5
+^ keep:4
+^ kept:1
+^ kids:-8
+^ kind:-1
 ^ kitchen:1
-^ knock:2
-^ label:-9
-^ last:-4
-^ lather:-4
+^ label:-11
+^ last:-8
+^ lather:-5
 ^ laundry:-5
 ^ leave:-3
-^ left:-3
-^ leftover:-8
-^ let:1
-^ lid:1
-^ like:-2
+^ left:-1
+^ leftover:-9
+^ lid:2
+^ like:-1
 ^ line:-4
-^ liquid:-5
+^ liquid:-4
 ^ list:-8
-^ log:-5
-^ lol:-5
-^ long:-2
+^ log:-6
+^ lol:-6
+^ long:-5
 ^ look:-5
 ^ looks:-4
-^ lost:-6
-^ lot:-5
+^ lost:-8
+^ lot:-7
 ^ love:-4
-^ lye's:6
+^ lye's:5
 ^ m:-5
 ^ ma:-7
-^ made:1
+^ made:3
 ^ make:6
 ^ makes:-4
 ^ many:-4
 ^ market:-5
 ^ meanwhile:-1
-^ measur:-1
 ^ melt:-3
-^ method:1
-^ mind:-3
-^ mine:-9
-^ mines:2
+^ method:2
+^ mind:-4
+^ mine:-7
+^ mines:3
 ^ mix:-7
 ^ mixed:-3
 ^ mold:-7
 ^ morn:-6
 ^ mould:-6
-^ mum:-6
-^ mums:3
-^ must:-4
+^ mum:-5
+^ mums:4
+^ must:-5
 ^ my:-3
-^ n:-8
-^ name:-4
+^ n:-9
+^ namaste:-4
+^ name:-3
+^ nb:1
 ^ need:-4
-^ neighbour:1
-^ nephew:1
 ^ never:-3
-^ new:-2
-^ next:-10
+^ new:-3
+^ next:-12
 ^ nice:-6
 ^ no:5
-^ nobody:-2
+^ nobody:-4
 ^ none:-8
 ^ not:2
+^ note:-3
 ^ notebook:-5
 ^ notes:-2
-^ noth:-13
+^ noth:-12
+^ now:1
 ^ number:-2
 ^ o:-5
-^ oat:-5
+^ oat:-4
 ^ of:1
 ^ oh:1
 ^ oil:-6
 ^ oils:-3
-^ ok:1
+^ ok:-3
 ^ okay:-4
-^ old:-3
+^ old:-4
 ^ on:-6
 ^ once:-3
 ^ one:1
 ^ only:2
 ^ open:-1
 ^ or:-4
-^ other:-4
+^ order:-1
+^ other:-5
 ^ our:-3
 ^ ours:-5
 ^ out:2
-^ outside:-5
+^ outside:-6
 ^ oven:-3
-^ oz:-9
+^ oz:-7
 ^ page:-5
 ^ passt:-3
-^ past:-4
+^ past:-3
 ^ paste:1
 ^ people:-7
-^ per:3
+^ per:1
 ^ ph:-5
 ^ phase:-3
-^ phone:-3
-^ photo:-8
+^ phone:2
+^ photo:-9
 ^ plain:-6
 ^ plan:-4
-^ plann:-5
+^ plann:-7
 ^ please:2
-^ pls:-7
-^ plus:2
-^ post:4
+^ pls:-6
+^ plus:-8
+^ post:6
 ^ pot:6
-^ pour:3
-^ prep:-2
-^ press:-5
+^ pour:2
+^ prep:-3
+^ press:-4
 ^ print:-9
-^ ps:4
-^ pull:3
-^ purity:9
-^ put:-4
-^ q:-6
-^ question:-7
-^ quick:-5
+^ proces:-6
+^ ps:3
+^ pull:4
+^ purity:8
+^ put:-5
+^ q:-7
+^ question:-5
+^ quick:-6
 ^ rain:4
-^ ran:3
+^ ran:4
 ^ re:-4
 ^ read:3
-^ ready:-4
-^ recipe:-6
+^ reader:2
+^ ready:-3
+^ recipe:-7
 ^ remark:-6
 ^ render:-3
 ^ replac:-2
-^ rest:-3
+^ rest:-4
 ^ result:-6
 ^ right:-5
-^ room:-5
+^ room:-6
+^ row:2
 ^ safe:-4
-^ same:2
-^ sat:-4
+^ sanity:-5
+^ sat:-5
 ^ scal:3
-^ scale:8
-^ scoop:-3
-^ scrap:4
-^ second:2
-^ sells:-4
-^ set:-3
+^ scale:7
+^ scoop:-4
+^ scrap:5
+^ second:1
+^ sells:-3
+^ set:-5
 ^ sf:-1
 ^ shav:-3
 ^ shave:-3
-^ she:-6
+^ she:-5
 ^ shes:-3
-^ should:-7
-^ since:4
-^ sis:1
+^ should:-5
+^ since:3
+^ sis:2
 ^ sister:-1
-^ slow:-5
-^ smell:-7
+^ slow:-4
+^ smell:-4
 ^ snow:2
 ^ so:-4
 ^ soap:-7
 ^ soft:-4
 ^ sold:-8
 ^ some:2
-^ somebody:1
 ^ someone:-2
-^ somewhere:1
-^ sound:-4
-^ source:2
-^ spill:-2
-^ split:2
+^ somewhere:2
+^ sorry:1
+^ sound:-3
+^ source:1
+^ spill:-1
 ^ spoon:-3
-^ sry:-8
+^ sry:-5
 ^ stamp:-5
 ^ start:-7
+^ step:1
 ^ stick:-5
-^ still:4
+^ still:-2
 ^ stir:-4
 ^ stirr:-6
-^ straight:-6
-^ strain:2
-^ student:3
+^ straight:-5
+^ strain:4
+^ student:2
 ^ subject:-3
-^ sum:-4
-^ sunday:-8
-^ superfat:2
-^ swap:4
+^ sum:-5
+^ sunday:-10
+^ superfat:3
+^ swap:3
 ^ swapp:3
-^ swirl:-8
-^ switch:-4
-^ take:-4
-^ tare:1
+^ swirl:-9
+^ switch:-5
+^ take:-3
 ^ teacher:1
-^ tell:-10
+^ tell:-7
 ^ test:-7
 ^ text:-6
-^ thank:-6
-^ thats:-3
+^ thank:-7
+^ thats:-2
 ^ the:-2
 ^ then:-9
-^ ther:-2
-^ there:-2
+^ ther:-5
+^ there:-1
 ^ these:-1
 ^ they:-9
-^ theyre:-5
-^ third:-3
+^ theyre:-6
+^ third:-2
 ^ this:2
-^ those:4
-^ thought:-3
-^ threw:8
+^ those:3
+^ thought:-4
+^ threw:7
 ^ thx:-4
-^ tip:-5
+^ tip:-6
 ^ title:-4
-^ to:1
-^ today:2
 ^ tonight:-4
 ^ too:-2
 ^ took:2
-^ total:-6
+^ total:-3
 ^ towel:-4
 ^ trac:-2
 ^ trace:-4
 ^ translat:-2
-^ tried:-4
+^ tried:-5
 ^ try:-3
 ^ tub:-9
-^ turn:-4
+^ turn:-2
 ^ unit:-3
-^ unmould:-6
+^ unmould:-5
 ^ update:1
 ^ use:1
-^ used:4
-^ using:-8
-^ version:-9
+^ used:3
+^ using:-6
+^ version:-10
 ^ very:-8
-^ wait:5
+^ wait:4
 ^ want:3
-^ warm:-6
-^ was:-5
+^ warm:-7
+^ was:-4
 ^ wash:-7
 ^ we:1
 ^ wed:1
-^ week:-4
-^ weekend:-4
-^ weigh:-8
-^ weight:-9
+^ week:-3
+^ weekend:-5
+^ weigh:-6
+^ weight:-8
 ^ well:-6
-^ went:2
+^ went:1
 ^ were:2
-^ weve:-6
-^ what:-10
+^ weve:-7
+^ what:-9
 ^ whats:-6
-^ when:-5
+^ when:-7
 ^ where:-1
-^ which:-8
-^ while:-1
-^ who:-6
-^ whoever:-3
+^ which:-7
+^ while:-2
+^ who:-4
+^ whoever:-4
 ^ whole:4
 ^ whos:-3
 ^ why:-7
@@ -9094,302 +9295,309 @@ X~w:-5
 ^ worksheet:-4
 ^ workshop:-4
 ^ would:-2
-^ wrapp:-8
+^ wrapp:-7
 ^ write:2
-^ written:4
-^ wrote:-4
-^ x:-9
-^ years:4
-^ yes:-10
-^ yesterday:-7
-^ yield:2
-^ you:-6
+^ written:3
+^ wrote:-3
+^ x:-10
+^ years:3
+^ yes:-11
+^ yesterday:-5
+^ you:-8
 ^ youll:2
 ^ zap:-4
-^%:-6
+^ zutat:-4
+^%:-7
 ^0:-5
 ^<:-1
 ^=:-6
-^>:-10
-^C:-13
+^>:-9
+^C:-12
+^F:1
 ^I:-2
-^K:-3
-^L:-1
-^M:2
-^N:2
+^K:-1
+^M:1
+^N:-2
 ^S:-9
-^T:-6
+^T:-5
 ^U:2
-^X:-4
+^X:-3
 ^b:-1
 ^d:-4
 ^e:-10
 ^l:7
-^r:2
-^v:-1
+^r:3
 ^w:-3
 any:-2
-b%:-3
-b0:2
+b%:-4
+b0:3
 b:3
 bA:4
-bF:-4
-bL:9
-bN:6
-bW:9
+bF:-6
+bL:7
+bN:5
+bW:8
 bb:-5
-bt:-5
+bt:-4
+bw:-1
 b~ ::-1
-b~ ?:8
+b~ ?:9
 b~ a:-4
-b~ after:-8
+b~ after:-7
+b~ all:-5
 b~ and:-7
-b~ as:-6
-b~ bars:-7
-b~ because:-3
+b~ as:-7
+b~ bars:-6
+b~ because:-4
 b~ before:3
 b~ but:6
-b~ by:6
+b~ by:8
 b~ fine:-4
 b~ for:6
 b~ i:2
 b~ if:7
 b~ is:7
 b~ it:-3
-b~ my:4
-b~ not:-6
+b~ look:-4
+b~ my:3
+b~ not:-5
 b~ of:1
-b~ on:-4
+b~ on:-5
 b~ or:8
 b~ right:-8
-b~ still:4
-b~ the:6
+b~ still:3
+b~ the:5
 b~ then:6
-b~ too:2
-b~ was:4
+b~ too:1
+b~ was:5
 b~ x:-7
 b~0:-9
-b~L:1
+b~L:2
+b~b:-1
 d%:-4
-d0:-8
+d0:-7
 d:-6
 d=:-3
 dA:-5
-dF:-8
-dI:-7
+dF:-9
+dI:-8
 dK:-5
-dL:-7
+dL:-5
 dS:-1
 dX:-2
-db:-4
+db:-5
 dd:-5
 dt:-2
+dv:-1
 dw:-1
 d~ ::-1
 d~ ?:-3
 d~ and:-5
-d~ at:-3
+d~ at:-4
 d~ blend:-1
 d~ both:-2
 d~ by:-5
-d~ for:-6
+d~ for:-5
 d~ here:-2
 d~ in:-4
-d~ it:-7
-d~ no:-4
+d~ into:-1
+d~ it:-5
+d~ no:-5
+d~ of:-1
 d~ oils:-1
 d~ on:-6
-d~ or:-3
+d~ or:-2
 d~ pour:-3
 d~ so:-8
-d~ stirr:-2
-d~ the:-6
+d~ stirr:-1
+d~ the:-7
 d~ then:-6
 d~ trace:-1
-d~ when:-6
+d~ when:-8
 d~A:-7
 d~t:-1
 e%:-6
-e0:4
+e0:3
 e:3
-e=:-1
+e=:-2
 e>:-5
 eA:-2
 eF:-1
 eL:2
-eN:9
-eW:-3
-eX:5
+eN:8
+eW:-2
+eX:6
 ee:-6
-et:3
+et:5
 e~ +:6
 e~ all:1
 e~ and:-3
-e~ as:3
-e~ but:12
-e~ for:-2
-e~ g:-10
-e~ grams:-5
+e~ as:2
+e~ but:11
+e~ for:-1
+e~ g:-11
+e~ grams:-6
 e~ in:9
 e~ is:5
-e~ minus:8
+e~ minus:5
 e~ of:2
-e~ on:-3
-e~ or:9
-e~ was:12
-e~ with:12
-e~A:-4
-e~F:-3
+e~ on:-2
+e~ or:8
+e~ was:10
+e~ with:10
+e~A:-5
+e~F:-2
 e~W:-3
 l%:-5
-l0:4
-l:-2
-l=:-5
-l>:-4
+l0:3
+l:-3
+l=:-7
+l>:-5
 lA:2
-lF:-9
+lF:-6
 lL:-1
 lN:2
-lW:-4
+lW:-3
 lX:-3
-ll:-6
+ll:-5
 long:1
-lt:-1
-lv:-8
-lw:-5
-l~ and:-6
+lv:-9
+lw:-6
+l~ and:-7
 l~ as:-7
-l~ for:2
+l~ by:-7
+l~ for:3
+l~ goes:-5
 l~ i:-7
 l~ in:-7
-l~ is:-3
-l~ of:-2
+l~ is:-2
+l~ of:-3
 l~ on:1
 l~ right:-3
-l~ the:-7
+l~ the:-6
 l~ was:-6
 l~ went:2
-l~ with:1
-l~L:4
-l~t:-5
-no figure:-6
+l~L:2
+l~t:-3
+no figure:-5
 no name:-6
-r%:-8
-r0:2
+r%:-7
+r0:3
 r:3
+r=:-6
 r>:-4
-rA:1
-rF:9
-rK:2
+rF:8
+rK:3
 rW:-3
 rt:-6
-r~ as:-9
-r~ by:3
+r~ as:-10
+r~ by:2
 r~ the:-1
-r~K:2
+r~F:3
+r~K:3
 short:-6
 t%:-5
 t0:-2
 t:-5
 t<:7
 t=:-3
-t>:-1
-tA:2
-tF:-5
-tK:-4
-tL:-3
+t>:5
+tA:-2
+tF:-3
+tK:-3
+tL:-4
 tN:-4
-tS:-1
+tS:-2
 tU:-5
 tW:1
 tX:-5
-tb:-2
+tb:-3
 td:-1
-te:-10
+te:-9
 tl:-7
-tt:-2
-tv:-2
+tt:-3
+tv:-1
 tw:-2
 t~ ::2
-t~ ?:-8
-t~ a:-5
-t~ add:6
+t~ ?:-6
+t~ a:-4
+t~ add:-2
 t~ added:2
 t~ after:-6
 t~ ago:-7
-t~ all:-7
+t~ all:-6
 t~ and:-3
 t~ at:-4
-t~ because:-10
+t~ because:-8
 t~ before:3
-t~ blend:-3
-t~ both:-3
+t~ blend:-2
+t~ both:-2
 t~ but:2
 t~ by:-6
-t~ can:-4
+t~ can:-3
 t~ cook:-3
-t~ cover:-2
+t~ cover:-3
 t~ cure:-1
 t~ cured:-2
 t~ cut:-1
 t~ day:-1
-t~ did:-4
+t~ did:-3
 t~ each:-1
-t~ edges:-4
-t~ flat:-6
-t~ for:1
-t~ from:-8
+t~ edges:-5
+t~ flat:-5
+t~ from:-7
 t~ gel:-3
 t~ i:-4
 t~ if:-5
-t~ in:-10
-t~ into:-3
+t~ in:-9
+t~ into:-2
 t~ is:-7
-t~ it:-5
-t~ its:2
+t~ it:-6
+t~ its:1
 t~ ive:-6
-t~ later:-9
+t~ later:-8
 t~ lid:-5
 t~ lined:-1
-t~ loaf:-2
-t~ long:-2
+t~ loaf:-3
+t~ long:-3
 t~ makes:-1
 t~ mash:-2
-t~ melt:-2
-t~ mine:-8
+t~ melt:4
+t~ mine:-6
 t~ mix:-5
 t~ mould:-2
-t~ my:-4
+t~ my:-5
 t~ no:-3
-t~ now:-6
+t~ now:-7
 t~ of:3
 t~ off:-3
 t~ oils:-2
+t~ old:3
 t~ on:-7
-t~ or:-5
+t~ or:-4
 t~ paste:-8
-t~ pot:2
+t~ pot:3
 t~ pour:-4
 t~ ready:-4
 t~ rest:-8
-t~ since:-5
+t~ since:-6
 t~ so:-3
 t~ still:-6
 t~ stir:-1
-t~ stirr:-5
-t~ the:-5
-t~ then:-5
+t~ stirr:-4
+t~ the:-6
+t~ then:-4
 t~ they:-3
-t~ till:-3
-t~ to:-6
+t~ till:-4
+t~ to:-7
 t~ trace:-5
 t~ under:-1
 t~ unmould:-4
-t~ until:-3
+t~ until:-5
 t~ used:-3
-t~ wait:-3
-t~ was:-8
-t~ we:-7
+t~ wait:-2
+t~ was:-7
+t~ we:-4
 t~ weigh:-2
 t~ when:-5
 t~ which:-2
@@ -9398,111 +9606,112 @@ t~ yes:2
 t~ zap:-1
 t~0:-1
 t~=:-2
-t~A:-5
+t~A:-4
 t~F:-2
 t~K:-2
-t~L:-2
-t~S:-2
+t~L:-3
+t~S:-1
 t~U:-4
-t~W:1
+t~W:2
 t~X:-6
-t~b:-5
+t~b:-4
 t~d:-2
 t~t:-5
-v0:-5
+v0:-6
 v=:3
-vA:4
+vA:3
 vC:1
-vF:-2
-vK:9
-vL:4
-vN:7
+vF:-3
+vK:7
+vL:3
+vN:8
 vS:-3
 vW:6
-vX:-4
+vX:-3
 vb:-4
 vd:-1
-vl:-7
+vl:-5
 vt:3
-vv:3
-vw:3
-v~ a:-5
-v~ and:1
-v~ at:-4
+vw:1
+v~ a:-4
+v~ and:-4
+v~ at:-3
 v~ bottle:-1
-v~ can:-9
+v~ can:-11
 v~ for:-5
-v~ i:2
-v~ in:-2
-v~ is:-6
+v~ i:1
+v~ in:-3
+v~ is:-7
 v~ of:2
-v~ one:-4
-v~ or:-3
-v~ pot:-8
+v~ one:-3
+v~ or:-2
+v~ pot:-9
 v~ so:-2
 v~ to:5
-v~C:3
+v~C:4
 v~S:-1
 v~W:2
 v~X:-2
 w%:-5
-w0:1
-w<:-13
+w0:2
+w<:-12
 w=:-6
-w>:2
-wA:-1
-wC:7
-wF:-1
+w>:3
+wA:-2
+wC:6
 wI:-4
-wL:-3
+wL:-2
 wN:1
 wS:-6
 wW:-1
-wX:2
-wb:2
+wX:1
+wb:1
 wd:4
 wl:-13
 wt:-10
 wv:-1
-w~ a:3
-w~ after:-6
+ww:1
+w~ a:2
+w~ after:-8
 w~ and:-1
-w~ as:-7
-w~ at:-8
+w~ as:-6
+w~ at:-7
 w~ before:-8
-w~ cubes:-7
-w~ dissolv:1
+w~ cubes:-6
+w~ dissolv:2
 w~ empty:-1
-w~ for:-1
+w~ for:-2
 w~ fresh:-7
-w~ from:-7
-w~ goes:-7
+w~ from:-8
+w~ frozen:-4
+w~ goes:-8
 w~ in:-6
-w~ instead:-12
-w~ is:-2
-w~ loaf:-3
+w~ instead:-11
+w~ it:-1
+w~ loaf:-4
 w~ more:-3
-w~ mould:3
-w~ no:-3
-w~ of:2
-w~ on:-1
-w~ one:-2
+w~ mould:4
+w~ no:-2
+w~ of:1
+w~ on:-2
+w~ one:-1
 w~ or:-3
 w~ out:-8
-w~ per:4
+w~ per:3
 w~ so:-2
+w~ steps:-2
 w~ the:-6
-w~ to:-5
+w~ to:-3
 w~ together:-8
-w~ too:1
+w~ too:2
 w~ was:5
-w~ wet:-7
+w~ wet:-6
 w~ when:-2
 w~0:3
-w~C:4
+w~C:2
 w~I:1
-w~L:-8
-w~N:-1
+w~L:-9
+w~N:-2
 w~S:-5
-w~X:-6
+w~X:-5
 w~w:-3`;
