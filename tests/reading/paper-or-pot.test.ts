@@ -27,6 +27,7 @@ test.each([
   `Card says 150 g coconut, should I put 300 g in the pot? The rest is right: ${rest}`,
   `The card says 150 g coconut, my sister put 300 g in hers. ${rest}`,
   `Card says 150 g coconut, I put 300 g of it in the fridge. ${rest}`,
+  `In spring the card said 150 g coconut and I put 300 g in. ${rest}`,
 ])('asked: %s', (text) => expect(potOf(text).doubts).not.toEqual([]));
 
 test('a weight of another fat is its own', () =>

@@ -4,6 +4,7 @@
  */
 import { alike, type PutRight, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
+import { seasons } from '../words/cue-words.ts';
 import { isAny, isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
@@ -22,8 +23,9 @@ let made: readonly RegExp[] | null = null;
 const into =
   /\b(?:went|goes|gone|got|ended up|made it|landed|put|poured|tipped)(?: (?:all|straight|up|then|now))* in(?:to)?\b|\b(?:ended up|is|are|landed) in(?:to)? (?:the|my) (?:pot|soap|batch|kettle|mix)\b|\b(?:i|we) (?:only |just )?(?:used|took)\b/;
 /** Nobody has done it, not in this batch, or it is of another moment. */
-const open =
-  /\?|\b(?:still|zaps?|think|guess|probably|melted|dissolved|if|should|would|could|might|may|maybe|perhaps|next|last (?:time|batch|week|month|year)|usually|normally|always|never|at first|first|so far|yet|still to|later|after|then the|until|trace|cook|cooked|she used|he used|they used|recipe|card|book|planned|wanted to|meant to|going to|was to)\b/;
+const open = new RegExp(
+  `\\?|\\b(?:${seasons.replaceAll(' ', '|')}|ago|still|zaps?|think|guess|probably|melted|dissolved|if|should|would|could|might|may|maybe|perhaps|next|last (?:time|batch|week|month|year)|usually|normally|always|never|at first|first|so far|yet|still to|later|after|then the|until|trace|cook|cooked|she used|he used|they used|recipe|card|book|planned|wanted to|meant to|going to|was to)\\b`,
+);
 
 /** The list with so much of it. */
 export function onlySoMuch(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {

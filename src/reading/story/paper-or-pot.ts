@@ -4,6 +4,7 @@
  */
 import { alike, type PutRight, written } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
+import { seasons } from '../words/cue-words.ts';
 import { isIngredient } from '../words/token-is.ts';
 import { asAside, asFiller, type Token } from '../words/tokens.ts';
 import { hearNotes, type Note } from './hear-notes.ts';
@@ -33,6 +34,10 @@ let made: ReturnType<typeof makePatterns> | null = null;
 /** Nobody has done it, not in this batch, or not all of it. */
 const open =
   /\?|\b(?:if|should|would|could|might|may|maybe|perhaps|next|last (?:time|batch|week|month|year)|usually|normally|always|never|not|half|part|some|once|later|rest of)\b/;
+/** Told before it. */
+const elsewhen = new RegExp(
+  `\\b(?:${seasons.replaceAll(' ', '|')}|ago|once|previous|earlier|last (?:time|batch|week|month|year)|if|when)\\b[^.!]*$`,
+);
 
 const mostTimes = 4;
 
@@ -87,6 +92,6 @@ export const paperOrPot = (cut: Cut): ReturnType<typeof hearNotes> =>
       made ??= makePatterns();
       return made;
     },
-    isOpen: (_, match) => open.test(match[0]),
+    isOpen: ({ text }, match) => open.test(match[0]) || elsewhen.test(text.slice(0, match.index)),
     hear: (_, note) => hear(note.tokens, note),
   });

@@ -4,6 +4,7 @@
  */
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
+import { seasons } from '../words/cue-words.ts';
 import { isFat } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
@@ -28,6 +29,10 @@ let made: ReturnType<typeof makePatterns> | null = null;
 /** Nobody has done it, or not with both. */
 const open =
   /\?|\b(?:if|should|would|could|might|may|maybe|perhaps|next|last (?:time|batch|week|month|year)|usually|normally|never|not|half|part|some of|instead|only|batch|soap|loaf|pots? of soap|mou?lds?)\b/;
+/** Told before it. */
+const elsewhen = new RegExp(
+  `\\b(?:${seasons.replaceAll(' ', '|')}|ago|once|previous|earlier|last (?:time|batch|week|month|year)|if|when)\\b[^.!]*$`,
+);
 
 function hear({ match, tale, tokens, span }: Note): PutRight | null {
   const at = toldIn(tale, match);
@@ -68,6 +73,6 @@ export const twoLots = (cut: Cut): ReturnType<typeof hearNotes> =>
       made ??= makePatterns();
       return made;
     },
-    isOpen: (_, match) => open.test(match[0]),
+    isOpen: ({ text }, match) => open.test(match[0]) || elsewhen.test(text.slice(0, match.index)),
     hear: (_, note) => hear(note),
   });

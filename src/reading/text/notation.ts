@@ -209,7 +209,7 @@ const rules: readonly Rule[] = [
   ...['alf and half by w', 'alf-and-half by w', 'qual parts by w'].map((needs) =>
     rule(
       needs,
-      '(?<=\\b(?:dissolved|solution|stock|premixed|pre-mixed|ready[ -]mixed)\\b[^.\\n\\d%]{0,16}?)[(,]?\\s*(?:half[ -]and[ -]half|equal parts),? by weight\\)?',
+      '(?<=\\b(?:dissolved|solution|stock|premixed|pre-mixed|ready[ -]mixed)\\b[^.\\n\\d%]{0,16}?)[(,]?\\s*(?:half[ -]and[ -]half|equal parts),? by weight(?![^.\\n]{0,16}%)\\)?',
       ' at 50%',
     ),
   ),
