@@ -153,7 +153,10 @@ test.each([
     0.9,
   ],
   ['500 g sunflower, 200 g coconut, KOH 160 g, 85 %, water 480 g. The old bag was 90 %.', 0.85],
-  ['500 g sunflower, 200 g coconut, KOH 160 g, water 480 g. The tub I had last year was 85 % pure, this one says 90 %.', 0.9],
+  [
+    '500 g sunflower, 200 g coconut, KOH 160 g, water 480 g. The tub I had last year was 85 % pure, this one says 90 %.',
+    0.9,
+  ],
   ['500 g sunflower, 200 g coconut, KOH 160 g, water 480 g. My last tub was 85 %, this one says 90 %.', 0.9],
   ['500 g sunflower, 200 g coconut, KOH 160 g 90 %, water 480 g.', 0.9],
 ] as const)('the pack that was used says how pure it is: %s', (text, purity) => {

@@ -15,6 +15,7 @@ import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
 import { inGoes } from './in-goes.ts';
+import { inPours } from './in-pours.ts';
 import { inTwice } from './in-twice.ts';
 import { leftStanding } from './left-standing.ts';
 import { liquidInstead } from './liquid-instead.ts';
@@ -23,6 +24,7 @@ import { madeGood } from './made-good.ts';
 import { madeUpTo } from './made-up-to.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
+import { offBlock } from './off-block.ts';
 import { oneTimes } from './one-times.ts';
 import { onlyThese } from './only-these.ts';
 import { otherAlkali } from './other-alkali.ts';
@@ -67,6 +69,8 @@ const rules: readonly Rule[] = [
   bySoMuch,
   rowNamed,
   inGoes,
+  inPours,
+  offBlock,
   putBack,
   madeUpTo,
   withBoth,

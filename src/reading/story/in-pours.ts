@@ -1,0 +1,64 @@
+/**
+ * "150 ml of water to start, then another 350 ml", "water 150 g and then 100 g more": the liquid of the lye in two pours,
+ * which count together. The second one has no name.
+ */
+import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
+import { type Cut, sentencesOf } from '../text/sentences.ts';
+import { isIngredient } from '../words/token-is.ts';
+import { asAside, type Figure, type Token } from '../words/tokens.ts';
+import { isPlain, rowsBefore } from './tale.ts';
+
+const cues: ReadonlySet<string> = new Set('another more further second'.split(' '));
+const starts =
+  '(?:(?:,? ?)?(?:to start(?: with)?|to begin with|for a start|at the start|first|at first|initially|at once|right away)(?: (?:off|of all))?)?';
+const verb = '(?:(?:(?:i|we) )?(?:added|poured in|put in|tipped in|used|came|went in|stirred in) )?';
+const joins = `(?: ?(?:[-,;+&(–—]|and|plus|then|later|afterwards|after that|a bit later))+ ${verb}`;
+const second = '(?:(?:another|a further|a second|a last|the other) (?<b>#)(?: more)?|(?<c>#) more)';
+const ofIt = '(?: (?:of (?:it|that|the same)|on top|in the end|at the end|later|afterwards|\\)))*';
+const makePatterns = () =>
+  [
+    `(?:^|[-,;:.(] |\\n|\\band |\\bin )(?:used |took |with |about )?(?<a>#) (?:of )?(?:(?:the|cold|warm|distilled|ice) )*(?<f>@)${starts}${joins}${second}${ofIt}(?= ?(?:$|[,.;!?)]))`,
+    `(?<f>@) ?[:=–-]? ?(?<a>#)${starts}${joins}${second}${ofIt}(?= ?(?:$|[,.;!?)]))`,
+  ].map((pattern) => new RegExp(pattern, 'd'));
+let made: readonly RegExp[] | null = null;
+/** Nobody has done it, or it is for something else. */
+const open =
+  /\?|\b(?:if|would|could|should|might|may|maybe|perhaps|can|next|last time|usually|normally|or|not|didnt|nearly|almost|dilut[a-z]*|thin[a-z]*|paste|batter|cook|cooked|rinse|rinsed|wash|washed|steep|tea|she|he|they)\b/;
+
+const isLiquid = (token: Token | undefined): token is Extract<Token, { t: 'name' }> =>
+  isIngredient(token) && /^(?:water|liquid)$/.test(token.meaning.kind);
+
+const isMeasure = (token: Token | undefined): token is Figure =>
+  token?.t === 'quantity' && (token.quantity.dim === 'volume' ? token.quantity.upTo === null : isPlain(token));
+
+/** The list in which both count. */
+export function inPours(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+  const none = { tokens: cut.tokens, told: [] };
+  if (!cut.tokens.some((token) => token.t === 'word' && cues.has(token.text))) return none;
+  for (const sentence of sentencesOf(cut)) {
+    if (sentence.figures < 2 || sentence.names === 0 || open.test(sentence.text)) continue;
+    made ??= makePatterns();
+    for (const pattern of made) {
+      const at = pattern.exec(sentence.text)?.indices?.groups;
+      const behind = at?.['b'] ?? at?.['c'];
+      if (!at?.['a'] || !at['f'] || !behind) continue;
+      const [a, f, b] = [at['a'], at['f'], behind].map(([place]) => sentence.tokenAt(place)) as [
+        number,
+        number,
+        number,
+      ];
+      const [first, name, more] = [cut.tokens[a], cut.tokens[f], cut.tokens[b]];
+      if (!isLiquid(name) || !isMeasure(first) || !isMeasure(more)) continue;
+      const next = alike(more.quantity, first.quantity);
+      const others = rowsBefore(cut.tokens, cut.tokens.length).filter((row) => isLiquid(cut.tokens[row.at]));
+      if (next.dim !== first.quantity.dim || others.some((row) => row.at !== f)) continue;
+      const out = [...cut.tokens];
+      const sum = withValue(first.quantity, first.quantity.value + next.value);
+      out[a] = { ...first, quantity: { ...sum, numbers: first.quantity.numbers } };
+      out[b] = asAside(more, 'a part of what was said');
+      const text = `I took ${written(first.quantity)} and ${written(more.quantity)} of ${name.text} together, ${sum.text}.`;
+      return { tokens: out, told: [{ text, gone: [], from: Math.min(a, f), to: b + 1, settles: true }] };
+    }
+  }
+  return none;
+}
