@@ -22,13 +22,16 @@ function isBesides(tokens: readonly Token[], at: number): boolean {
 
 /** "Another 145 g NaOH in 300 g water": as much water with it. */
 function isWithMore(tokens: readonly Token[], at: number): boolean {
-  const lye = tokens[at - 2];
+  // "another 10 g lye dissolved in 30 g water"
+  const name = /^(?:dissolved|mixed|stirred)$/.test(wordAt(tokens, at - 2)) ? at - 3 : at - 2;
+  const lye = tokens[name];
+  const of = wordAt(tokens, name - 1) === 'of' ? 1 : 0;
   return (
     /^(?:in|into|with)$/.test(wordAt(tokens, at - 1)) &&
     isIngredient(lye) &&
     lye.meaning.kind === 'alkali' &&
-    isMeasured(tokens[at - 3]) &&
-    isBesides(tokens, at - 3)
+    isMeasured(tokens[name - 1 - of]) &&
+    isBesides(tokens, name - 1 - of)
   );
 }
 

@@ -85,7 +85,9 @@ export function solutionPoured(cut: Cut): {
     const [a, w] = [weightAt(tokens, lye.figure, figure), weightAt(tokens, water.figure, figure)];
     const said = weightAt(tokens, figure, figure);
     const went = isRest ? a + w - said : said;
-    const kept = sentences.some((one) => one.from <= sentence.from && isStock.test(lettered(tokens, one)));
+    const kept = sentences.some(
+      (one) => lye.at >= one.from && water.at < one.to && isStock.test(lettered(tokens, one)),
+    );
     if (!(went < a + w - 1e-6 && (kept || (went > a && went > leastPoured * (a + w))))) continue;
     const next = sentences[k + 1];
     const isNear = (one: Sentence | undefined): one is Sentence =>

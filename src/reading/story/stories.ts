@@ -18,6 +18,7 @@ import { inGoes } from './in-goes.ts';
 import { inPours } from './in-pours.ts';
 import { inTwice } from './in-twice.ts';
 import { leftStanding } from './left-standing.ts';
+import { lessThanMould } from './less-than-mould.ts';
 import { liquidInstead } from './liquid-instead.ts';
 import { liquidParted } from './liquid-parted.ts';
 import { madeGood } from './made-good.ts';
@@ -43,6 +44,7 @@ import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { stoppedShort } from './stopped-short.ts';
 import { summedUp } from './summed-up.ts';
+import { toldAndMine } from './told-and-mine.ts';
 import { tooMuchIn } from './too-much-in.ts';
 import { twoPots } from './two-pots.ts';
 import { waterHeld } from './water-held.ts';
@@ -75,6 +77,8 @@ const rules: readonly Rule[] = [
   madeUpTo,
   withBoth,
   byTheirRule,
+  toldAndMine,
+  lessThanMould,
   tooMuchIn,
   wholeTold,
   liquidInstead,
