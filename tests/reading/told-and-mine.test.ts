@@ -92,3 +92,28 @@ test.each<[string, number | undefined]>([
   ["My mould takes 1000 g of oils but I'm only doing 800 g today.", 480],
   ['My mould takes 1000 g of oils.', 600],
 ])('%s', (said, want) => expect(share(said)).toBe(want));
+
+describe('in a chat another figure is taken', () => {
+  const chat = 'Ana: 600 g olive, 250 g coconut, lye 135 g, 300 g water\nJoep: ';
+  test.each<[string, number, number]>([
+    ["135 is high for that I think, I'd take 121\nAna: oh good catch, have weighed 121 g now. ok?", 121, 300],
+    ["135 g lye is too much, I'd use 121 g\nAna: thanks, I took 121 g. ok?", 121, 300],
+    ["300 is a lot, I'd take 250\nAna: right, took 250 g of water. ok?", 135, 250],
+    ['135 looks a bit high, better take 121\nAna: no, I weighed 135. ok?', 135, 300],
+    ['135 looks a bit high, better take 121\nAna: nearly weighed 121 g then. ok?', 135, 300],
+  ])('%s', (said, naoh, water) => expect(potOf(chat + said).grams).toMatchObject({ naoh, water }));
+});
+
+const rest = '180 g coconut, 120 g sunflower, lye 116 g, water 265 g. Ok?';
+
+test.each([
+  "Put the bowl on the scale, forgot to tare. It read 870 with the lard in it. The empty bowl is 320 so that's 550 g lard.",
+  "I forgot to zero the scale. It showed 870 g with the lard, the empty bowl is 320 g, so that's 550 g of lard.",
+])('a tare that is reckoned: %s', (said) =>
+  expect(potOf(`${said} ${rest}`)).toMatchObject({ grams: { lard: 550 }, doubts: [] }),
+);
+test.each([
+  'Forgot to tare the bowl, it read 870 g with the lard in it.',
+  'Forgot to tare, lard 550 g.',
+  'Forgot to tare the bowl for the coconut. Lard 550 g.',
+])('and one that is not: %s', (said) => expect(potOf(`${said} ${rest}`).doubts).not.toEqual([]));

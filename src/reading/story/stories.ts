@@ -44,6 +44,8 @@ import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { stoppedShort } from './stopped-short.ts';
 import { summedUp } from './summed-up.ts';
+import { takenOther } from './taken-other.ts';
+import { tareReckoned } from './tare-reckoned.ts';
 import { toldAndMine } from './told-and-mine.ts';
 import { tooMuchIn } from './too-much-in.ts';
 import { twoPots } from './two-pots.ts';
@@ -78,6 +80,8 @@ const rules: readonly Rule[] = [
   withBoth,
   byTheirRule,
   toldAndMine,
+  takenOther,
+  tareReckoned,
   lessThanMould,
   tooMuchIn,
   wholeTold,
