@@ -67,8 +67,10 @@ const places: readonly (readonly [RegExp, (count: number) => number])[] = [
 const differences = /^(?:diff|difference|differences|deviation|dev|delta|off)$/;
 
 /** What was weighed in fact, and what was only to be. */
-const done = /^(?:actual|actually|weighed|used|real|really|poured|mine|today|did|scales?|got|made)$/;
-const planned = /^(?:plan|planned|printed|recipe|target|original|book|calculated|theory|theirs|should|wanted|old)$/;
+const done =
+  /^(?:actual|actually|weighed|measured|used|real|really|reality|poured|mine|today|did|scales?|got|made|pot)$/;
+const planned =
+  /^(?:plan|planned|printed|recipe|target|original|book|card|sheet|paper|calculated|theory|theirs|should|wanted|intended|old)$/;
 
 /** `x3`, `2024`, and the number of a section in front of a head: no amount of the row. */
 function isOfHead(tokens: readonly Token[], k: number, from: number): boolean {
@@ -99,7 +101,8 @@ function headsIn(tokens: readonly Token[], prims: readonly Prim[], lexicon: Lexi
       if (isTimes(tokens[k - 1])) last.words.push(`${last.words.pop()}${token.quantity.text}`);
       else if (k > from || isYear(token)) last.words.push(token.quantity.text);
     } else if (token.t === 'aside') last.words.push(...prims.slice(token.from, token.to).map(({ text }) => text));
-    else if (token.t === 'word' || token.t === 'name' || token.t === 'sign') last.words.push(token.text.toLowerCase());
+    else if (token.t === 'word' || token.t === 'name' || token.t === 'sign')
+      last.words.push(...token.text.toLowerCase().split(' '));
   }
   return heads;
 }

@@ -9,7 +9,7 @@ const besides = /^(?:another|further|additional|extra|other|remaining|second)$/;
 const open =
   /\b(?:if|should|would|could|can|shall|may|might|maybe|perhaps|next|want|wanted|need|needs|think|thinking|or|not|no|never|last|before that)\b/;
 const did =
-  /\b(?:added|add|put|poured|tipped|melted|threw|weighed|plus|then|went|goes|go|cools|stirred|mixed|used|took)\b/;
+  /\b(?:added|add|put|poured|melted|threw|weighed|plus|then|went|goes|go|cools|stirred|mixed|used|took|splashed|tipped|trickled)\b/;
 const longestLook = 24;
 
 /** "Another 145 g", "a second jug, again 145 g". */
@@ -22,21 +22,33 @@ function isBesides(tokens: readonly Token[], at: number): boolean {
 
 /** "Another 145 g NaOH in 300 g water": as much water with it. */
 function isWithMore(tokens: readonly Token[], at: number): boolean {
-  const lye = tokens[at - 2];
+  // "another 10 g lye dissolved in 30 g water"
+  const name = /^(?:dissolved|mixed|stirred)$/.test(wordAt(tokens, at - 2)) ? at - 3 : at - 2;
+  const lye = tokens[name];
+  const of = wordAt(tokens, name - 1) === 'of' ? 1 : 0;
   return (
     /^(?:in|into|with)$/.test(wordAt(tokens, at - 1)) &&
     isIngredient(lye) &&
     lye.meaning.kind === 'alkali' &&
-    isMeasured(tokens[at - 3]) &&
-    isBesides(tokens, at - 3)
+    isMeasured(tokens[name - 1 - of]) &&
+    isBesides(tokens, name - 1 - of)
   );
 }
+
+/** "20 g extra coconut"; "more water" is one name. */
+const isMoreWord = /^(?:more|extra|additional)\b/;
+const isNamedMore = (token: Token | undefined): boolean =>
+  token?.t === 'name' && isMoreWord.test(token.text.toLowerCase());
 
 /** Whether the words of its sentence say so of a row, and leave no doubt that it was done. */
 export function isAdded(tokens: readonly Token[], row: Row, before: Row): boolean {
   const at = [1, 2, 3].map((back) => row.token - back).find((k) => isMeasured(tokens[k]));
   const isMore =
-    at !== undefined && (isBesides(tokens, at) || wordAt(tokens, at + 1) === 'more' || isWithMore(tokens, at));
+    at !== undefined &&
+    (isBesides(tokens, at) ||
+      ((isMoreWord.test(wordAt(tokens, at + 1)) || isNamedMore(tokens[row.token])) &&
+        wordAt(tokens, row.token + 1) !== 'than') ||
+      isWithMore(tokens, at));
   const sources = [before, row].map((one) => sourceOf(tokens, one.token));
   const isElsewhere = sources.every((one) => one !== null) && sources[0] !== sources[1];
   if (!isMore && !isElsewhere) return false;

@@ -124,7 +124,7 @@ const whole = `(?:everything|(?:every|each) (?:single )?(?:thing|line|row|item|i
 const lightly = '(?:(?:only|just|then|actually|exactly|precisely|really|now|a) )*';
 /** What somebody did, or is about to do. */
 const doing =
-  "(?:(?:\\b(?:i|we)(?:['’]?(?:ve|m|re|ll|d)| have| am| are| will| would like to)? |(?<=^|[\\n.!?(] ?))(?:only |just |then |actually |exactly )?(?:ma(?:d|k)e|making|did|do|doing|took|take|taking|used?|using|weighed|cook(?:ed)?|mixed|poured|want|need|want to make|going to make))";
+  "(?:(?:\\b(?:i|we)(?:['’]?(?:ve|m|re|ll|d)| have| am| are| will| would like to)? |(?<=^|[\\n.!?(] ?))(?:only |just |then |actually |exactly )?(?:ma(?:d|k)e|making|did|do|doing|took|take|taking|used?|using|(?:weighed|measured)(?: (?:out|off|up))?|cook(?:ed)?|mixed|poured|want|need|want to make|going to make))";
 const planning =
   "\\b(?:i|we)(?:['’]?(?:m|re|d|ll)| am| are| will| shall| would| have| need| want| plan| intend| hope| must)+(?: (?:going|about|planning|hoping|like|love|have|want|need))?(?: to)?";
 /** "In my pot right now is", "what is in the mould is", "mine was". */
@@ -160,8 +160,15 @@ const resized = new RegExp(
 const short =
   /(?<=[,;:(–—.!?\n-] ?)(?<![a-z]-)(?:so |hence |thus |i\.?e\.? |that(?:['’]?s| is) |which is |meaning )?(?:just |exactly )?(?<lot>half|(?:a|one|two|three) (?:thirds?|quarters?)|double|twice|triple|treble|quadruple|(?:two|three|four|five|six|seven|eight|ten|one and a half|two and a half) (?:times|[x×])) (?:of )?(?:the )?(?:everything|all of (?:it|this|that|the above)|(?:all|each|every) (?:the |single )?(?:lines?|rows?|amounts?|figures?|numbers?|weights?|ingredients?))(?=\s*(?:$|[.,;:!)–—-]|(?:please|pls|in (?:one|a|the same) (?:\w+ )?(?:pot|go|pan)|today|then|(?:and|so) (?:i|we|that|it))\b))|\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|\b(?<many>\d+|two|three|four|five|six) (?:batches|lots|loads) of (?:this|that|it|the above)\b(?<!lots of it(?= in (?:there|the (?:loaf|soap|jug|pot|water))\b))|(?<!\b(?:check|weigh|measur|count|compar|tar|test|read|went over|gone over|go over|looked at)(?:ed|ing|s|e)? )(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot|(?:all|each|every) (?:the |single )?(?:lines?|rows?|amounts?|figures?|numbers?|weights?))(?: (?:on|in|of|from) (?:[a-z]+ ){0,2}[a-z]+| above| here| listed)? (?:(?<verb>twice)(?! (?:\w+ed|read)\b)|times (?<of>two|three|four|\d+(?:[.,]\d+)?))\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
 /** "I made three times this recipe: …": over the recipe it is done with. */
+const ofThis =
+  '(?:this(?: one| recipe| batch| list| card)?|(?:the|my) (?:following|recipe below|list below|card below|below)(?: recipe| list| card)?)(?: (?:today|tonight|yesterday|last night|this (?:morning|afternoon|evening)))?';
+/** "Lye and water too", "(lye included)", "everything halved". */
+const part =
+  '(?:(?:and|with|the|my|all|both|of) )*(?:lye|naoh|koh|caustic|water|oils|fats|everything|all of it|the lot)';
+const andAll = `(?:[ ,(–—-]+${part}(?:(?:,? and|,? &|,) ${part})*(?: (?:too|as well|also|included|likewise|of course|and all|alike|(?<also>halved|doubled|tripled|trebled|quadrupled)))+\\)?)?`;
+const thenList = `(?:[ \\t]*:|[ \\t]*[.!]?(?=\\n\\s*(?:[-*•·–]\\s*)?[^\\n]{0,40}\\d ?(?:k?g|oz|lbs?|grams?|ounces?|pounds?)\\b))`;
 const over = new RegExp(
-  `(?:${doing} ${lightly}${partOf} |${doing} ${lightly}(?<size>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) |\\b(?:i|we)(?:['’]ve| have)? ${lightly}(?<verb>doubled|halved|tripled|trebled|quadrupled) )(?:of )?this(?: one| recipe| batch| list)?[ \\t]*:`,
+  `(?:${doing} ${lightly}${partOf} |${doing} ${lightly}(?<size>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) |\\b(?:i|we)(?:['’]ve| have)? ${lightly}(?<verb>doubled|halved|tripled|trebled|quadrupled) )(?:of )?${ofThis}${andAll}${thenList}`,
   'i',
 );
 /** "Doubling my recipe: …": nobody knows whether the figures are those before or behind it. */
@@ -298,13 +305,13 @@ const weighedTwice = /\b(?:weighed|measured|made|did|mixed|cooked|poured|used) t
 /** A recipe told whole, of which a part was made, or is asked about. */
 function madeInPart(post: string, fatOf: FatOf): Sized | null {
   const above = over.exec(post);
-  if (above && amountsIn(post.slice(0, above.index)) === 0 && !mightBe.test(above[0])) {
+  if (above && amountsIn(post.slice(0, above.index)) === 0 && !mightBe.test(headOf(post, above.index) + above[0])) {
     if (afterwards.test(post)) return null;
-    const { part, size, verb } = above.groups ?? {};
+    const { part, size, verb, also } = above.groups ?? {};
     // the figures may be those behind it, too
     if (verb && / this[ \t]*:$/i.test(above[0])) return { text: post, factor: null, said: [], unsure: above[0].trim() };
     const factor = factorOf(part ?? size ?? verb ?? '');
-    if (factor === undefined) return null;
+    if (factor === undefined || (also && factorOf(also) !== factor)) return null;
     const anew = toldAnew(post.slice(above.index + above[0].length));
     const rest = partsAgain(withoutAll(post, anew), factor);
     return { text: rest.replace(above[0], ' '), factor, said: [above[0]], anew };

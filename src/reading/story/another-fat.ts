@@ -23,6 +23,8 @@ const the = '(?:(?:of|the|some|my|any|fresh|plain|more|pure|good) )*';
 const surely = '(?:(?:really|actually|in fact|in truth|all|along|just|only|the|some) )*';
 const was = '(?:(?:bottle|tub|tin|jar|bag) )?(?:is|was|(?:turned|turns) out (?:to be|as)|proved to be)';
 const so = '(?:(?:so|i|ill|we|well|im using|its|it|is|was|then|and|just|now|simply|have|had) )*';
+const thereIs =
+  '(?:(?:so|hence|i|ill|we|its|it|is|was|then|and|just|now|simply|have|had|theres|there|the|this|soap|pot|batch|has|got|contains) )*';
 const took = '(?:(?:used?|took|take|put in|put|added|weighed in|poured in|went for|came|went in) )?';
 const used = '(?:(?:used|went in|was put in|came in|put in|melted) )?';
 const itsPlace = '(?:in its place|instead(?! of)|in place of it|for it)';
@@ -124,6 +126,11 @@ const patterns: readonly (readonly [Rule, string])[] = [
     `(?<f>@) (?:# )?(?<how>[^#@?]{2,80}?)[-,.;:–] ${so}${took}${the}(?<g>@) ${itsPlace} (?:[-,;:.(] )*(?:(?:and|at|of|in|exactly|but|the) )*(?:${theSame}|${isRight})(?! (?:as|than|of(?! course))\\b)`,
   ],
   [cameAsMuch, `(?<f>@) (?:# )?(?<how>[^#@?]{2,80}?)[-,.;:–] ${so}${took}${theSame} of ${the}(?<g>@) ${itsPlace}`],
+  // "the sunflower bottle turned out to be empty so it's rapeseed in there, same weight"
+  [
+    cameAsMuch,
+    `(?<f>@) (?:# )?(?<how>[^#@?.]{2,80}?)(?:[-,.;:–] |(?=(?:so|and|hence) ))${thereIs}${took}${the}(?<g>@) (?:(?:in|it|there|this|here|now|the|pot|soap|mix) )*(?:[-,;:.(] )*(?:(?:and|at|of|in|exactly|but|the) )*(?:${theSame}|${isRight})(?! (?:as|than|of(?! course))\\b)`,
+  ],
   [cameForIt, `${gone}${so}${took}${other} (?:used )?${itsPlace}`],
   [cameForIt, `${gone}${itsPlace} (?:, )?${so}${took}${other}`],
   [cameForIt, `${gone}${so}(?:replaced|swapped) (?:it )?(?:with|by|for) ${other}`],

@@ -14,7 +14,7 @@ const cues: ReadonlySet<string> = new Set(
   'solution mix mixture liquid poured pour put tipped used added took stayed stays left went kept'.split(' '),
 );
 const solution =
-  '(?:(?:the|my|that|this|whole|ready|cooled|dissolved|lye|L|W|-) )*(?:solution|mix|mixture|liquid|jug|L W|lye water|L)\\b';
+  '(?:(?:the|my|that|this|whole|ready|cooled|dissolved|lye|L|W|-) )*(?:solution|mix|mixture|liquid|jug|canister|L W|lye water|L)\\b';
 const it = `(?:${solution}|(?:it|that|this|which)(?! (?:[a-z]+ ){0,2}[XLW]\\b))`;
 const lightly = '(?<rough>(?:only|just|exactly|about|around|roughly|nearly|almost|over|in|out|the|so|maybe|ca|some) )*';
 const poured = '(?:poured|pour|put|tipped|used|use|added|took|weighed|stirred|mixed)(?: in| out| off)?';
@@ -23,7 +23,7 @@ const wentIn = '(?:(?:of it |have |has |really |actually |then )*(?:went|got|gon
 const stays =
   '(?:(?:i|we|is|are|was|were|has|have|still|then|got|being) )*(?:stayed|stays|staying|left|remained|remains|kept|keep|spilled|spilt|sits|sitting|in the (?:jug|cup|beaker|bottle))\\b';
 const patterns = [
-  `\\b${poured} ${lightly}(?<p>#) (?:of|from) ${it}`,
+  `\\b${poured} ${lightly}(?<p>#) (?:of|from|out of) ${it}`,
   `\\b(?:of|from|out of) (?:the |those |these |that )?(?:# (?:of )?)?${solution} ?,? (?:i |we |have |had )*(?:${poured} )?${lightly}(?<p>#)(?! (?:stayed|stays|left|remained|is left|was left))`,
   `${lightly}(?<p>#) (?:of|from) ${it} (?:then |only |just |really )*(?:${wentIn}|${pot})`,
   `${lightly}(?<r>#) (?:of|from) (?:it|that|the solution|the mixture|the (?:lye|L) (?:solution|water|W)) ${stays}`,
@@ -36,7 +36,10 @@ const ofBatter = /\b(?:mou?lds?|loaf|batter|traced?|tray|trays|tins?|bars?)\b/;
 /** The rest of it followed. */
 const restIn =
   /\b(?:rest|last|remaining|remainder|other)\b[^.]{0,30}\b(?:too|as well|went in|goes in|afterwards|later|then in|after that)\b/;
-const speaksOfIt = /\b(?:solution|mixture|mix|lye water|L W|jug)\b/;
+const speaksOfIt = /\b(?:solution|mixture|mix|lye water|L W|jug|canister)\b/;
+/** What is kept for many batches. */
+const isStock =
+  /\b(?:keep|kept|always have|have (?:a|some))\b[^.!?]*\b(?:solution|L)\b|\b(?:L|solution) stock\b|\bstock (?:of L|solution)\b/;
 
 /** The one weight of the alkali and the one of the water before a place. */
 function solvedBefore(tokens: readonly Token[], end: number): readonly [Weighed, Weighed] | null {
@@ -82,7 +85,10 @@ export function solutionPoured(cut: Cut): {
     const [a, w] = [weightAt(tokens, lye.figure, figure), weightAt(tokens, water.figure, figure)];
     const said = weightAt(tokens, figure, figure);
     const went = isRest ? a + w - said : said;
-    if (!(went > a && went < a + w - 1e-6 && went > leastPoured * (a + w))) continue;
+    const kept = sentences.some(
+      (one) => lye.at >= one.from && water.at < one.to && isStock.test(lettered(tokens, one)),
+    );
+    if (!(went < a + w - 1e-6 && (kept || (went > a && went > leastPoured * (a + w))))) continue;
     const next = sentences[k + 1];
     const isNear = (one: Sentence | undefined): one is Sentence =>
       one !== undefined && one.paragraph === sentence.paragraph;

@@ -18,10 +18,12 @@ import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
 import { inGoes } from './in-goes.ts';
+import { inPours } from './in-pours.ts';
 import { inTwice } from './in-twice.ts';
 import { lastTimes } from './last-time.ts';
 import { leftOfFull } from './left-of-full.ts';
 import { leftStanding } from './left-standing.ts';
+import { lessThanMould } from './less-than-mould.ts';
 import { liquidInstead } from './liquid-instead.ts';
 import { liquidParted } from './liquid-parted.ts';
 import { madeGood } from './made-good.ts';
@@ -29,6 +31,7 @@ import { madeUpTo } from './made-up-to.ts';
 import { neitherIn } from './neither.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
+import { offBlock } from './off-block.ts';
 import { oneTimes } from './one-times.ts';
 import { onlySoMuch } from './only-so-much.ts';
 import { onlyThese } from './only-these.ts';
@@ -54,6 +57,9 @@ import { stockWeighed } from './stock-weighed.ts';
 import { stoppedShort } from './stopped-short.ts';
 import { strained } from './strained.ts';
 import { summedUp } from './summed-up.ts';
+import { takenOther } from './taken-other.ts';
+import { tareReckoned } from './tare-reckoned.ts';
+import { toldAndMine } from './told-and-mine.ts';
 import { tooMuchIn } from './too-much-in.ts';
 import { twoLots } from './two-lots.ts';
 import { twoPots } from './two-pots.ts';
@@ -95,10 +101,16 @@ const rules: readonly Rule[] = [
   byRuleWeighed,
   onlySoMuch,
   inGoes,
+  inPours,
+  offBlock,
   putBack,
   madeUpTo,
   withBoth,
   byTheirRule,
+  toldAndMine,
+  takenOther,
+  tareReckoned,
+  lessThanMould,
   tooMuchIn,
   wholeTold,
   liquidInstead,

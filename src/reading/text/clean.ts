@@ -134,6 +134,7 @@ const plainForms: ReadonlyMap<string, string> = new Map(
     ['º˚', '°'],
     ['≈∼', '~'],
     ['…', ' ... '],
+    ['→⟶➔➜➝➞⇒⇨⟹', ' -> '],
     ['ß', 'ss'],
   ].flatMap(([from = '', to = '']) => [...from].map((char) => [char, to] as const)),
 );
