@@ -117,3 +117,27 @@ test.each([
   'Forgot to tare, lard 550 g.',
   'Forgot to tare the bowl for the coconut. Lard 550 g.',
 ])('and one that is not: %s', (said) => expect(potOf(`${said} ${rest}`).doubts).not.toEqual([]));
+
+const kilo = (said: string) => {
+  const { grams, doubts } = potOf(`1 kg of lard, 200 g of coconut oil, 170 g of lye, 450 g of water. ${said} Ok?`);
+  return doubts.length > 0 ? 'asked' : grams['palm-oil'];
+};
+
+test.each<[string, number | string | undefined]>([
+  ['Lard is out of the question now, so today I took the same kilo in palm oil instead.', 1000],
+  ['My daughter says lard is off the menu, so I took the same weight of palm oil.', 1000],
+  ['My daughter says no more lard, so today I took the same in palm oil, with the lye and water as before.', 1000],
+  ['Lard is out of the question, so I would take the same weight of palm.', undefined],
+  ['Lard is out of the question for my sister, so she took the same weight of palm.', 'asked'],
+  ['No more lard in the shop, and the same with palm.', undefined],
+])('%s', (said, want) => expect(kilo(said)).toBe(want));
+
+test('moulds that were filled out of one pot', () =>
+  expect(
+    potOf(
+      'Each of my moulds takes the soap from 260 g tallow, 90 g coconut and 50 g castor oil. I filled three of them out of one pot. Lye for that pot: 168 g in 400 g of water. Ok?',
+    ),
+  ).toEqual({
+    grams: { 'tallow-beef': 780, 'coconut-oil': 270, 'castor-oil': 150, naoh: 168, water: 400 },
+    doubts: [],
+  }));

@@ -153,7 +153,7 @@ const open =
   /\?|\b(?:if|when|could(?! not\b)|would|might|may|maybe|perhaps|next|last (?:time|batch|year|month|winter|spring|summer|autumn|loaf)|some ?day|usually|normally|always|never|once|thinking|wondering|before|earlier|previous|first|hers|his|theirs|she|he|they|her|him|you|nearly|almost|half|or)\b/;
 
 /** "And kept everything else as it always is". */
-const asEver = /\b(?:as|like) (?:it |they |i |we )?(?:always|usual|usually|normally|normal|ever)\b/g;
+const asEver = /\b(?:as|like) (?:it |they |i |we )?(?:always|usual|usually|normally|normal|ever|before)\b/g;
 
 /** The list as such a note leaves it. */
 export const anotherFat = (cut: Cut): ReturnType<typeof hearNotes> =>

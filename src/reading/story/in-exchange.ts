@@ -25,6 +25,8 @@ const lacks = [
   `\\b(?:instead|in (?:the )?place) of ${the}F\\b`,
   // "I won't buy palm any more"
   `\\b(?:i|we) (?:really |simply |just )*(?:dont|do not|wont|will not|cant|can not|cannot|couldnt|never) (?:use|buy|eat|touch|like|want|stand|keep|get|have|find) ${the}F\\b`,
+  // "lard is out of the question now"
+  `\\bF (?:is|was) (?:now )?(?:out of the question|off the (?:menu|table)|not an option|no longer (?:possible|allowed|wanted)|banned|forbidden)\\b`,
 ].join('|');
 
 const it = '(?:it|that|them|the F|F)';
@@ -37,7 +39,7 @@ const takes = [
   `\\b(?:used|took|put in|put|went with|went for|theres|there is|there was|its|grabbed) (?:in )?(?:the |some |my )?N (?:instead|in its place|in its stead|in for it|in it|for it)\\b`,
 ].join('|');
 /** "So the same weight of lard went in", "so I put in just as much lard". */
-const asMuch = `\\b(?:so|and|but|then|therefore) (?:(?:i|we|have|had|ve|then|just|simply|instead|there|is|now) )*(?:(?:used|took|put in|put|added|melted|weighed in|weighed|went with) (?:in )?)?(?:exactly )?(?:(?:the |an )?(?:same|equal) (?:weight|amount|quantity) of|(?:just )?as much) (?:the |some )?N\\b(?: (?:also |now |has |have )*(?:went|goes|gone|is|was|got|came) in(?:to it|stead)?\\b| instead| in its place)?`;
+const asMuch = `\\b(?:so|and|but|then|therefore) (?:(?:i|we|have|had|ve|then|just|simply|instead|there|is|now|today|this time) )*(?:(?:used|took|put in|put|added|melted|weighed in|weighed|went with) (?:in )?)?(?:exactly )?(?:(?:the |an )?(?:same|equal) (?:weight|amount|quantity|kilo|pound|half kilo) (?:of|in)|the same in|(?:just )?as much) (?:the |some )?N\\b(?: (?:also |now |has |have )*(?:went|goes|gone|is|was|got|came) in(?:to it|stead)?\\b| instead| in its place)?`;
 const unit = '(?:gram|g|weight|ounce|oz|like|one|#|pound)';
 const whole = `(?:${unit} (?:for|by|to|:) ${unit}|(?:the |exactly |of )*same (?:weight|amount|quantity)\\b|(?:the |its |all |with |exactly |same |full |whole |a |of )*#(?: of (?:it|that)\\b)?)`;
 const exchanged = new RegExp(

@@ -27,7 +27,7 @@ const distributes = [
 ].map((pattern) => new RegExp(pattern));
 /** Said of all of them. */
 const together = new RegExp(
-  `\\b(?:for|of|in|to|into|fills?|filling|both) (?:the )?(?:both|whole ${number}|all ?(?:(?:of )?(?:them|these|those)|the ${number}|${number}|the ${vessels}|${vessels}|together)?|(?:the )?(?:whole|entire) (?:pot|lot|batch|mix|kettle|pan|thing)|(?:the )${number}|${number} (?:of (?:them|these|those)|together|${vessels}))(?= |$)|\\b(?:together|altogether|in (?:all|total)|(?:in|into) (?:just )?(?:one|a single) (?:big |large |single )?(?:pot|go|batch|pan|kettle)|one lot of @)`,
+  `\\b(?:for|of|in|to|into|fills?|filling|both) (?:the )?(?:both|whole ${number}|all ?(?:(?:of )?(?:them|these|those)|the ${number}|${number}|the ${vessels}|${vessels}|together)?|(?:the )?(?:whole|entire) (?:pot|lot|batch|mix|kettle|pan|thing)|(?:the )${number}|${number} (?:of (?:them|these|those)|together|${vessels}))(?= |$)|\\b(?:together|altogether|in (?:all|total)|(?:in|into|out of|from) (?:just )?(?:one|a single) (?:big |large |single )?(?:pot|go|batch|pan|kettle)|one lot of @)`,
 );
 /** "All six lots poured together into one big pot". */
 const pooled = new RegExp(
