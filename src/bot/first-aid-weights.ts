@@ -37,7 +37,7 @@ export const weights = ` a:-3
  against:-6
  age:-10
  ages:-7
- ago:10
+ ago:9
  agre:-2
  agree:-9
  agua:-1
@@ -74,7 +74,7 @@ export const weights = ` a:-3
  although:-5
  altogether:-12
  alu:-12
- aluminium:-15
+ aluminium:-16
  alway:-7
  amber:-8
  american:-4
@@ -92,11 +92,12 @@ export const weights = ` a:-3
  answer:-9
  antes:-11
  any:-7
+ anybody:-1
  anyhow:-5
  anymore:-7
  anyone:-10
  anyth:-6
- anyway:-1
+ anyway:-2
  anywhere:-12
  apart:-5
  apiece:-3
@@ -224,7 +225,7 @@ export const weights = ` a:-3
  beech:-2
  beef:-3
  beekeeper:-4
- been:15
+ been:16
  beer:-11
  bees:-9
  beeswax:-13
@@ -294,7 +295,7 @@ export const weights = ` a:-3
  blister:8
  blob:1
  block:-11
- blog:-7
+ blog:-8
  blood:11
  bloodshot:-4
  blouse:9
@@ -321,7 +322,7 @@ export const weights = ` a:-3
  borrow:-9
  boss:5
  both:-1
- bother:5
+ bother:4
  bottl:-12
  bottle:2
  bottom:-13
@@ -355,10 +356,10 @@ export const weights = ` a:-3
  brilliant:-11
  brim:-1
  brine:2
- bring:2
+ bring:1
  brittle:-8
  broke:-4
- broom:7
+ broom:6
  brother:-2
  brought:1
  brown:12
@@ -414,7 +415,7 @@ export const weights = ` a:-3
  calendula:-12
  caliente:10
  call:-2
- calls:-2
+ calls:-3
  calm:2
  calms:-7
  came:-3
@@ -689,7 +690,7 @@ export const weights = ` a:-3
  dad:4
  daft:-6
  dag:-18
- dairy:-2
+ dairy:-1
  damit:-6
  damp:-2
  dangerou:-13
@@ -725,7 +726,7 @@ export const weights = ` a:-3
  deer:-2
  deg:-1
  degree:-1
- deionis:-6
+ deionis:-7
  deja:-5
  del:9
  dem:2
@@ -764,7 +765,7 @@ export const weights = ` a:-3
  digital:-10
  dilute:-7
  dilution:-5
- dinner:-4
+ dinner:-3
  dinosaur:-5
  dioxide:-1
  dipp:5
@@ -831,8 +832,8 @@ export const weights = ` a:-3
  drin:2
  drink:3
  drip:7
- drips:7
- driv:-2
+ drips:6
+ driv:-1
  drive:-6
  drizzle:-5
  drool:9
@@ -865,7 +866,7 @@ export const weights = ` a:-3
  early:-5
  ears:-5
  easier:-7
- easter:-11
+ easter:-12
  easy:-9
  eat:10
  eaten:5
@@ -890,7 +891,7 @@ export const weights = ` a:-3
  electric:-5
  eleven:2
  elle:3
- else:-9
+ else:-10
  embarrass:1
  emergency:12
  empti:-4
@@ -1058,7 +1059,7 @@ export const weights = ` a:-3
  flea:-3
  fleck:2
  flew:7
- flick:10
+ flick:9
  float:-10
  flood:-7
  floor:3
@@ -1080,7 +1081,7 @@ export const weights = ` a:-3
  foggy:9
  fold:5
  folks:-5
- follow:-9
+ follow:-10
  fond:1
  food:-6
  fool:8
@@ -1096,7 +1097,7 @@ export const weights = ` a:-3
  forgive:-6
  forgot:-2
  forgotten:-14
- fork:-5
+ fork:-4
  form:-13
  forms:-7
  formula:-6
@@ -1132,7 +1133,7 @@ export const weights = ` a:-3
  froze:-8
  frozen:-8
  fruit:-1
- fry:-8
+ fry:-9
  fryer:-6
  fudge:5
  full:-2
@@ -1315,7 +1316,7 @@ export const weights = ` a:-3
  handwritten:-2
  hang:3
  hanger:-3
- hangs:-8
+ hangs:-7
  happen:1
  happy:-9
  harbour:-3
@@ -1356,11 +1357,11 @@ export const weights = ` a:-3
  heaven:-6
  heavy:-20
  hed:-5
- hedgehog:5
+ hedgehog:4
  heel:11
  heels:-10
  height:-6
- held:-6
+ held:-7
  hell:8
  hello:2
  helo:-1
@@ -1381,7 +1382,7 @@ export const weights = ` a:-3
  heute:7
  hey:6
  hi:1
- hiccup:10
+ hiccup:11
  hice:9
  hid:-1
  hidden:-10
@@ -1428,7 +1429,7 @@ export const weights = ` a:-3
  hotter:-1
  hour:9
  hours:-3
- house:-8
+ house:-9
  household:-6
  how:-7
  howl:-4
@@ -1447,7 +1448,7 @@ export const weights = ` a:-3
  hundr:-8
  hung:1
  hurry:1
- hurts:7
+ hurts:8
  husband:-7
  hut:-3
  hydroxid:-2
@@ -1567,7 +1568,7 @@ export const weights = ` a:-3
  kids:-19
  kills:-3
  kilo:-14
- kilos:-13
+ kilos:-12
  kind:6
  kinda:5
  kinder:-12
@@ -1674,7 +1675,7 @@ export const weights = ` a:-3
  length:-8
  lens:12
  lent:-2
- les:-7
+ les:-6
  less:-8
  lessive:18
  lesson:-2
@@ -1686,13 +1687,13 @@ export const weights = ` a:-3
  lick:12
  lid:-2
  lidd:-5
- lids:-7
+ lids:-8
  lie:-5
  lies:-9
  life:-10
  lift:11
  lifts:-5
- light:-3
+ light:-2
  lighter:-9
  like:-1
  liked:-12
@@ -1700,7 +1701,7 @@ export const weights = ` a:-3
  likewise:-9
  lilac:-7
  limp:2
- lin:-6
+ lin:-7
  line:-12
  lined:-9
  linen:-2
@@ -1737,7 +1738,7 @@ export const weights = ` a:-3
  loo:4
  look:-4
  looks:-15
- loose:-2
+ loose:-3
  loosen:-7
  los:-1
  lose:-7
@@ -1769,7 +1770,7 @@ export const weights = ` a:-3
  madder:-8
  made:-8
  magazine:-2
- magnet:-7
+ magnet:-8
  mail:-7
  main:7
  mains:-9
@@ -1801,7 +1802,7 @@ export const weights = ` a:-3
  marie:-4
  marigold:-1
  marit:-4
- mark:-3
+ mark:-2
  market:-13
  marks:2
  marri:-6
@@ -1946,7 +1947,7 @@ export const weights = ` a:-3
  muss:3
  mustard:-5
  mutton:-6
- muzzle:11
+ muzzle:10
  my:-1
  myself:10
  n:4
@@ -2045,7 +2046,7 @@ export const weights = ` a:-3
  oat:-8
  oatmeal:-8
  oats:-17
- obvious:-3
+ obvious:-4
  oclock:-1
  october:-5
  odd:5
@@ -2092,7 +2093,7 @@ export const weights = ` a:-3
  onto:-3
  oo:-6
  op:-2
- open:7
+ open:8
  opens:7
  operator:-9
  opinion:-11
@@ -2143,7 +2144,7 @@ export const weights = ` a:-3
  pairs:-10
  pale:-5
  palm:-12
- palms:10
+ palms:9
  pan:-6
  pancak:-8
  panic:-1
@@ -2178,7 +2179,7 @@ export const weights = ` a:-3
  patience:-12
  patient:-5
  patio:4
- patt:8
+ patt:9
  pattern:-1
  paw:8
  paws:-1
@@ -2315,7 +2316,7 @@ export const weights = ` a:-3
  pp:-6
  pre:-1
  prefer:-12
- premix:-5
+ premix:-4
  prep:-3
  prepar:-2
  prepare:-14
@@ -2329,7 +2330,7 @@ export const weights = ` a:-3
  price:-15
  prickl:6
  prickle:-2
- pride:-11
+ pride:-12
  print:4
  printer:-5
  printout:-5
@@ -2448,7 +2449,7 @@ export const weights = ` a:-3
  recu:11
  red:9
  refin:-4
- refus:1
+ refus:3
  regard:-8
  register:-4
  regular:-2
@@ -2480,7 +2481,7 @@ export const weights = ` a:-3
  ribbon:2
  rice:-14
  riced:-5
- rich:-7
+ rich:-6
  ricin:-7
  ricino:-2
  rid:-11
@@ -2586,7 +2587,7 @@ export const weights = ` a:-3
  scalp:-2
  scar:-7
  scare:-4
- scary:-4
+ scary:-3
  scent:-19
  schlimm:9
  schmierseife:6
@@ -2601,7 +2602,7 @@ export const weights = ` a:-3
  scratch:7
  scratchy:-1
  scream:7
- screen:3
+ screen:4
  screw:-5
  scribbl:-2
  scrub:-9
@@ -2624,7 +2625,7 @@ export const weights = ` a:-3
  seifenleim:5
  seit:13
  seiz:-13
- seize:7
+ seize:8
  self:7
  sell:-11
  seller:-5
@@ -2850,7 +2851,7 @@ export const weights = ` a:-3
  spit:10
  spitt:11
  splash:13
- splatter:10
+ splatter:9
  split:11
  splitt:10
  spoil:-5
@@ -3022,6 +3023,7 @@ export const weights = ` a:-3
  tallow:-5
  tan:-6
  tank:-5
+ tap:1
  tape:-6
  taped:-5
  tapp:8
@@ -3053,7 +3055,7 @@ export const weights = ` a:-3
  tells:-2
  temp:-13
  temperatur:5
- temperature:-12
+ temperature:-11
  temps:-4
  ten:-8
  tender:10
@@ -3122,6 +3124,7 @@ export const weights = ` a:-3
  thumb:5
  thumbprint:-1
  thump:11
+ thursday:-1
  thx:-12
  tick:4
  ticks:-4
@@ -3161,7 +3164,7 @@ export const weights = ` a:-3
  together:-9
  told:-11
  tom:-1
- tomato:-6
+ tomato:-7
  tombee:11
  tomo:10
  tomorrow:3
@@ -3199,10 +3202,10 @@ export const weights = ` a:-3
  transparent:15
  travel:-1
  traver:-1
- tray:-6
+ tray:-5
  trays:-5
  treasurer:-5
- treat:6
+ treat:7
  tree:-4
  trees:-4
  tres:10
@@ -3211,7 +3214,7 @@ export const weights = ` a:-3
  tried:7
  tries:-7
  trimming:2
- tripl:-5
+ tripl:-4
  tripp:9
  trois:11
  trop:-3
@@ -3238,7 +3241,7 @@ export const weights = ` a:-3
  tut:9
  tutor:-4
  twelve:-1
- twenty:-6
+ twenty:-4
  twice:6
  twins:-1
  two:4
@@ -3308,7 +3311,7 @@ export const weights = ` a:-3
  van:-7
  vanilla:-9
  vapeur:5
- vapor:-2
+ vapor:-3
  varnish:-7
  vaseline:-10
  vaso:9
@@ -3348,7 +3351,7 @@ export const weights = ` a:-3
  w:7
  waist:-8
  wait:-7
- wake:5
+ wake:6
  wakes:4
  walk:10
  wall:-11
@@ -3365,7 +3368,7 @@ export const weights = ` a:-3
  wash:-2
  wasnt:-4
  wasp:-5
- wasps:-1
+ wasps:-2
  wasser:-9
  waste:-8
  watch:-3
@@ -3402,7 +3405,7 @@ export const weights = ` a:-3
  welli:-5
  wenn:-14
  were:3
- wet:5
+ wet:4
  weve:-15
  what:1
  whatever:-4
@@ -3420,7 +3423,6 @@ export const weights = ` a:-3
  while:-5
  whip:-1
  whipp:-2
- whisk:1
  white:10
  whiteboard:-1
  whiter:-3
@@ -3442,7 +3444,7 @@ export const weights = ` a:-3
  window:1
  windowsill:3
  windy:-6
- wine:6
+ wine:7
  wing:-5
  wins:-14
  winter:-15
@@ -3471,7 +3473,7 @@ export const weights = ` a:-3
  wooden:-9
  wool:-5
  word:-4
- words:-8
+ words:-9
  wore:-6
  work:-6
  works:-9
@@ -3524,7 +3526,7 @@ export const weights = ` a:-3
  youngest:4
  your:-2
  youre:-6
- yours:-9
+ yours:-10
  yourself:-4
  youve:1
  yr:6
@@ -3569,7 +3571,7 @@ export const weights = ` a:-3
 -J:10
 -K:6
 -L:9
--M:2
+-M:1
 -N:-1
 -O:8
 -Q:-3
@@ -3590,6 +3592,7 @@ export const weights = ` a:-3
 -m:3
 -n:16
 -o:4
+-p:-1
 -q:4
 -r:-1
 -s:-6
@@ -3642,7 +3645,7 @@ Az:3
 B-:-2
 B:16
 BA:17
-BB:8
+BB:7
 BK:5
 BO:10
 BV:11
@@ -3729,7 +3732,7 @@ ET:10
 EV:12
 EW:9
 Ef:-14
-Eh:12
+Eh:11
 Ei:10
 El:15
 Eo:-12
@@ -3797,7 +3800,7 @@ Gv:7
 Gw:3
 Gz:6
 H-:4
-H:12
+H:11
 HA:9
 HE:-2
 HH:12
@@ -3819,7 +3822,7 @@ Hj:3
 Hn:4
 Ho:-5
 Hp:-4
-Hq:11
+Hq:10
 Hr:8
 Ht:-9
 Hw:-12
@@ -3906,7 +3909,7 @@ MD:8
 ME:-8
 MF:-9
 MG:-7
-MH:-2
+MH:-3
 MK:-5
 MM:-6
 MN:5
@@ -3928,12 +3931,12 @@ Mk:-6
 Ml:-5
 Mo:-4
 Mp:-9
-Mq:-1
-Mr:-12
+Mq:-2
+Mr:-13
 Mt:-1
 Mu:-20
 Mw:-4
-My:-8
+My:-7
 Mz:-4
 N-:1
 N:-5
@@ -3957,7 +3960,7 @@ NS:-11
 NT:5
 NV:-16
 NW:-19
-NY:-2
+NY:-1
 Nb:-11
 Nd:10
 Nf:9
@@ -4013,7 +4016,7 @@ Ok:6
 Ol:7
 Om:-5
 On:3
-Op:-9
+Op:-8
 Oq:11
 Or:3
 Ot:5
@@ -4030,7 +4033,7 @@ PF:4
 PG:5
 PH:12
 PI:-3
-PJ:11
+PJ:12
 PK:-2
 PL:3
 PM:5
@@ -4088,14 +4091,14 @@ QW:-8
 QY:-5
 Qb:-2
 Qd:13
-Qf:-12
+Qf:-13
 Qg:4
 Qh:-2
 Qi:-1
-Qj:3
+Qj:2
 Qk:-3
 Ql:7
-Qm:10
+Qm:9
 Qo:-5
 Qp:1
 Qq:-18
@@ -4191,7 +4194,7 @@ VK:11
 VN:-8
 VO:3
 VP:16
-VS:-3
+VS:-2
 VT:3
 VW:8
 Vf:-11
@@ -4206,7 +4209,7 @@ Vz:7
 W-:2
 W:3
 WA:2
-WC:5
+WC:4
 WE:5
 WF:-9
 WG:-4
@@ -4265,7 +4268,7 @@ Yt:-5
 Yw:-3
 Yz:6
 any:-9
-b-:7
+b-:6
 b:9
 bA:12
 bC:-3
@@ -4337,18 +4340,19 @@ fr:-5
 fs:-8
 ft:-5
 fu:6
+fv:-1
 fw:-3
 fy:-6
 fz:-4
 g-:4
 g:-1
-gA:-4
+gA:-5
 gC:-4
 gE:-1
 gN:-6
 gO:-6
 gP:-8
-gW:7
+gW:6
 gY:-2
 gf:1
 gg:-11
@@ -4430,9 +4434,9 @@ it:-1
 iu:-6
 iv:-6
 iw:2
-iy:4
+iy:3
 iz:-2
-j-:-2
+j-:-3
 j:-6
 jA:5
 jC:-11
@@ -4443,7 +4447,7 @@ jG:-2
 jH:4
 jK:-4
 jM:-10
-jN:-9
+jN:-8
 jO:2
 jP:-11
 jQ:-6
@@ -4464,7 +4468,7 @@ js:2
 jt:5
 jw:-10
 jz:2
-k-:-2
+k-:-3
 k:6
 kA:10
 kD:10
@@ -4727,7 +4731,7 @@ tl:2
 tm:6
 tn:4
 to:1
-tp:5
+tp:4
 tq:4
 tr:6
 ts:-1
@@ -4770,7 +4774,7 @@ vw:-4
 vz:3
 w-:-2
 w:-9
-wB:8
+wB:7
 wC:2
 wD:9
 wE:3
@@ -4849,7 +4853,7 @@ zN:-3
 zO:6
 zP:-2
 zQ:6
-zR:9
+zR:8
 zS:-1
 zT:4
 zV:7
@@ -4866,7 +4870,7 @@ zk:-3
 zl:4
 zm:5
 zo:6
-zq:3
+zq:2
 zr:-4
 zs:5
 zt:-2

@@ -56,12 +56,14 @@ describe('another liquid in the place of the water', () => {
 describe('half of that', () => {
   const pot = { lard: 600, 'coconut-oil': 300, naoh: 128, water: 300 };
   test.each([
-    '600 g lard and half of that coconut.',
     '600 g lard and half of that in coconut.',
     '600 g lard, half that amount of coconut.',
     '600 g lard, 300 g coconut, half of that coconut is from last year.',
   ])('%s', (said) => expect(potOf(`${said} 128 g lye, 300 g water.`)).toEqual(pot));
 });
+
+test('half of that coconut, of which nobody has said a weight, is asked about', () =>
+  expect(potOf('600 g lard and half of that coconut. 128 g lye, 300 g water.')).toBeNull());
 
 describe('no weight of lye is lost', () => {
   test.each([

@@ -19,7 +19,6 @@ test.each([
 test.each([
   "Olive 550 g, coconut 250 g, water 270 g. The lye got wet in my notebook, it's either 121 or 131 g.",
   'I have 600 g coconut and 100 g castor, so by his rule I weighed 98 g. 200 g water. Lye ok?',
-  'I keep a bottle of 50% lye solution (sodium hydroxide). Before soaping the bottle weighed 1120 g, afterwards 872 g. 500 g olive, 250 g coconut, 130 g water.',
   // a figure that carries its dot ends its sentence
   "olive 400 g, palm 300 g, castor 50 g, NaOH 104 g, water 320 g. There's 200 g of palm in the tub now.",
 ])('in the place of the list: %s', (post) => expect(potOf(post).doubts).not.toEqual([]));

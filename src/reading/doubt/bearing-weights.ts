@@ -423,7 +423,7 @@ export const weights = ` *:-7
  any:-1
  anybody:1
  anyhow:-3
- anyone:-7
+ anyone:-8
  anyone~ know:1
  anyone~ tried:-4
  anyth:-7
@@ -433,7 +433,6 @@ export const weights = ` *:-7
  anyway:-4
  anywhere:-1
  anywhere~ near:-7
- any~ more:-1
  any~A:-4
  any~S:-8
  an~ earlier:-7
@@ -1187,7 +1186,7 @@ export const weights = ` *:-7
  but~ that:-7
  but~ thats:-4
  but~ the:6
- but~ then:3
+ but~ then:2
  but~ there:-4
  but~ they:-4
  but~ this:1

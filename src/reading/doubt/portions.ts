@@ -112,6 +112,9 @@ const mostMoulds = 13;
 const weightsIn = (tokens: readonly Token[], { from, to }: Pick<Sentence, 'from' | 'to'>): number =>
   tokens.slice(from, to).filter((token) => token.t === 'quantity' && !isPortion(token) && !isCount(token)).length;
 
+/** "… and I made ten percent more", behind the rows of its own sentence. */
+const sized = /\b(?:made|make|making|did|doing|halved|doubled|tripled)\b/;
+
 /** The token behind the last weight of its rows. */
 function behindRows(tokens: readonly Token[], { from, to }: Sentence): number {
   for (let k = to - 1; k >= from; k--) if (isFat(tokens[k]) && weighedAt(tokens, k)) return k + 1;
@@ -135,6 +138,7 @@ export function portionUnheard(cut: Cut, back: readonly PutRight[]): string | nu
     if (!mayTell[k] || isSmallTalk(tokens, sentence)) continue;
     // the amounts stand behind it: they are those of this size
     const from = rows[k] ? behindRows(tokens, sentence) : sentence.from;
+    if (rows[k] && !sized.test(sentence.text.slice(sentence.placeOf(from)))) continue;
     if (
       !rows.slice(0, k + 1).includes(true) ||
       rows.slice(k + 1).includes(true) ||

@@ -55,7 +55,9 @@ export function asMuch(tokens: readonly Token[]): readonly Token[] {
     const at = phrase ? ownerOf(now, k, phrase) : -1;
     const fat = now[at];
     if (!phrase || !isFat(fat) || isWeighedElsewhere(now, at, fat) || isExchanged(now, at)) continue;
-    const base = phrase.weight ?? baseOf(now, k, at, phrase.base);
+    // "half of that coconut": of the coconut that is there, or of the weight before
+    const isEither = phrase.factor < 1 && !phrase.of && at >= phrase.end && /^(?:that|this)$/.test(wordAt(now, at - 1));
+    const base = isEither ? 'unsure' : (phrase.weight ?? baseOf(now, k, at, phrase.base));
     if (base === null) continue;
     out ??= [...tokens];
     for (let n = k; n < phrase.end; n++) out[n] = asFiller(tokens[n] as Token);
