@@ -46,8 +46,10 @@ let made: {
 /** The list is what somebody wrote, or was to be. */
 const ofOthers =
   /\b(?:recipe|card|calls for|wants|says|said|plan|planned|original|originally|book|page|sheet|usual|usually|normal|normally|always|standard|meant|supposed|hers|his|he|she)\b/;
+/** What heads a list of somebody's. */
+const aCard = /\b(?:recipe|card|plan|original|book|page|sheet)\b/;
 const open =
-  /\?|\b(?:if|would|should|could|might|may|maybe|perhaps|next|last (?:time|batch|week|month|year)|already|than|compared|ago|never|nearly|almost|not|didnt|want|thinking|because it)\b/;
+  /\?|\b(?:if|would|should|could|might|may|maybe|perhaps|next|last (?:time|batch|week|month|year)|already|than|instead|place|ran out|run out|short|missing|replac\w+|swap\w*|lieu|make up|made up|fill\w*|compared|ago|never|nearly|almost|not|didnt|want|thinking|because it)\b/;
 
 /** The list with such rows as they are in this pot. */
 export function bySoMuch(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
@@ -113,5 +115,4 @@ export function bySoMuch(cut: Cut): { readonly tokens: readonly Token[]; readonl
 
 const isWater = (token: Token | undefined): boolean => isIngredient(token) && token.meaning.kind === 'water';
 
-const isOfOthers = (...texts: readonly (string | undefined)[]): boolean =>
-  texts.some((text) => text !== undefined && ofOthers.test(text));
+const isOfOthers = (list = '', heading = ''): boolean => ofOthers.test(list) || aCard.test(heading);
