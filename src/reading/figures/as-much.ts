@@ -57,8 +57,9 @@ export function asMuch(tokens: readonly Token[]): readonly Token[] {
     if (!phrase || !isFat(fat) || isWeighedElsewhere(now, at, fat) || isExchanged(now, at)) continue;
     // "half of that coconut": of the coconut that is there, or of the weight before
     const isEither = phrase.factor < 1 && !phrase.of && at >= phrase.end && /^(?:that|this)$/.test(wordAt(now, at - 1));
-    const base = isEither ? 'unsure' : (phrase.weight ?? baseOf(now, k, at, phrase.base));
-    if (base === null) continue;
+    const told = phrase.weight ?? baseOf(now, k, at, phrase.base);
+    if (told === null) continue;
+    const base = isEither ? 'unsure' : told;
     out ??= [...tokens];
     for (let n = k; n < phrase.end; n++) out[n] = asFiller(tokens[n] as Token);
     if (base === 'unsure') {

@@ -13,7 +13,6 @@ import { byDifference } from './by-difference.ts';
 import { byRule } from './by-rule.ts';
 import { byRuleWeighed } from './by-rule-weighed.ts';
 import { bySoMuch } from './by-so-much.ts';
-import { byTheirRule } from './by-their-rule.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { inExchange } from './in-exchange.ts';
@@ -106,7 +105,6 @@ const rules: readonly Rule[] = [
   putBack,
   madeUpTo,
   withBoth,
-  byTheirRule,
   toldAndMine,
   takenOther,
   tareReckoned,
