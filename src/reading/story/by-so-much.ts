@@ -84,7 +84,7 @@ export function bySoMuch(cut: Cut): { readonly tokens: readonly Token[]; readonl
         ...weight,
         quantity: { ...withValue(weight.quantity, value), numbers: weight.quantity.numbers },
       };
-      out[figure] = asAside(tokens[figure] as Figure, 'a difference');
+      out[figure] = asAside(tokens[figure] as Figure, 'a part of what was said');
       const first = story.tokenAt(found.index);
       let last = story.tokenAt(found.index + found[0].length - 1);
       const behind = found.index + found[0].length;

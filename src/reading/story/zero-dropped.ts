@@ -59,9 +59,13 @@ export function zeroDropped(cut: Cut): {
         return { ...weight, quantity: { ...withValue(weight.quantity, value), numbers: weight.quantity.numbers } };
       // "20??"
       const isAgain = isPlain(token) && !isOfRow(k) && isSum(weightAt(tokens, k, row), weight.quantity.value);
+      if (k >= sentence.from && k < sentence.to && token.t === 'quantity' && token.quantity.value === 0)
+        return asAside(token, 'a count');
       return k === at || isAgain ? asAside(token as Figure, k === at ? 'said again' : 'taken back') : token;
     });
-    const text = `I took ${written(figure, value, weight)}, not ${weight.quantity.text}, as the post corrects itself.`;
+    const name = tokens[fits[0]?.at ?? -1];
+    const of = name?.t === 'name' ? ` of ${name.text}` : '';
+    const text = `I took ${written(figure, value, weight)}${of}, not ${weight.quantity.text}, as the post corrects itself.`;
     return {
       tokens: out,
       told: [{ text, gone: [], from: sentence.from, to: sentence.to, settles: true }],
