@@ -3,12 +3,14 @@
  * what is left in the jars for another day, what a balm of another pot was made of, how somebody else does it, what other
  * batches had, what a title calls the soap.
  */
+
 import type { PutRight } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isAny, isFat, isIngredient, isMark } from '../words/token-is.ts';
 import { asAside, asFiller, type Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
 import { cues, isStuff, leastFats, makeRules, type Rule } from './beside-rules.ts';
+import type { Heard } from './heard.ts';
 import { hush, isPlain, type Name, rowsBefore } from './tale.ts';
 
 /** Made for the first post that has one of the cues: they cost a start too much. */
@@ -70,7 +72,7 @@ function withoutTitle(tokens: readonly Token[]): readonly Token[] {
 const longestTitle = 10;
 
 /** The tokens without the figures and names of such sentences. */
-export function besidePot(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function besidePot(cut: Cut): Heard {
   const tokens = withoutTitle(cut.tokens);
   const tells = (token: Token): boolean => 'text' in token && cues.has(token.text.toLowerCase());
   if (!tokens.some(tells)) return { tokens, told: [] };

@@ -3,12 +3,14 @@
  * fills up. Each fat weighs what its reading has more than the one before; "the same jug, empty it's 215 g: jug + olive oil
  * 815 g, jug + coconut (wiped) 465 g", more than the vessel.
  */
+
 import { packed } from '../columns/columns.ts';
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isAny, isFat, isIngredient, isPot, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, weightAt } from './tale.ts';
 
 /** Words between a vessel and its own weight, and from one reading to the next, at the most. */
@@ -159,11 +161,7 @@ function eachWithVessel(
 }
 
 /** The tokens with what such readings leave of each fat. */
-export function bowlReadings(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function bowlReadings(cut: Cut): Heard {
   const { tokens, prims } = cut;
   const none = { tokens, told: [], unheard: null };
   if (!tokens.some((token) => empty.test(spoken(token)))) return none;

@@ -2,10 +2,12 @@
  * A fat that the writer breaks off to take back, and says why: "1000 g of linseed … no, that was sold out, so 1000 g of
  * soybean oil". What comes is in its place.
  */
+
 import type { PutRight } from '../taken-back/put-right.ts';
 import { isFat, isMark, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 
 /** Signs and words before the "no", and words of the reason, at the most. */
 const mostBefore = 5;
@@ -58,11 +60,7 @@ function endBefore(tokens: readonly Token[], k: number): number {
 }
 
 /** The fats that such a "no" takes back; `unheard`: words of one of which nobody knows what it takes back. */
-export function brokenOff(tokens: readonly Token[]): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function brokenOff(tokens: readonly Token[]): Heard {
   let out: Token[] | null = null;
   let unheard: string | null = null;
   const told: PutRight[] = [];

@@ -3,11 +3,13 @@
  * with the lye in it 226 g", "a 500 g jar of coconut; 140 g is still in it, the rest went in". Where a third weight says
  * what that leaves, others hear it.
  */
+
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isAny, isIngredient, isMark, isPot, isStop, spoken, wordOrStop } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { joinedAt, type Story } from './story.ts';
 import { isPlain, type Name, weightAt } from './tale.ts';
 
@@ -416,7 +418,7 @@ const countOf = (tokens: readonly Token[], k: number): number => {
 };
 
 /** The list with what such differences leave. */
-export function byDifference(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function byDifference(cut: Cut): Heard {
   const none = { tokens: cut.tokens, told: [] };
   if (!cut.tokens.some((token) => cues.has(spoken(token)))) return none;
   const sentences = sentencesOf(cut);

@@ -2,10 +2,12 @@
  * "Aunt Hedda goes by 134 g of lye for every kilo of lard. I have 1.4 kg of lard, so took 188 g by her rule": the rule says
  * of what the weight without a name is, and is no weight of its own.
  */
-import { type PutRight, written } from '../taken-back/put-right.ts';
+
+import { written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isFat, isIngredient } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { hush, isPlain, rowsBefore } from './tale.ts';
 
 const kilo = '(?:kilo(?:gram(?:me)?)?|kg)';
@@ -54,7 +56,7 @@ function ruleIn(tokens: readonly Token[], sentences: readonly Sentence[]): Rule 
 }
 
 /** The tokens with the name of the lye at what was weighed by the rule. */
-export function byRuleWeighed(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function byRuleWeighed(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (!tokens.some(isLye)) return none;

@@ -2,11 +2,13 @@
  * Lye and water by the weight of the fats: "per 1 kg of oils take 137 g lye and 300 g water", "lye: 137 g per kilo of oils",
  * beside fats of another weight, and no lye of their own. So much is taken as the fats make of it.
  */
-import { type PutRight, withValue } from '../taken-back/put-right.ts';
+
+import { withValue } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { relations } from '../words/cue-words.ts';
 import { isFat, isIngredient } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore } from './tale.ts';
 
 const fats = '(?:of )?(?:the |my |your |these )?(?:total )?(?:oils?|fats?|oil weight|fat weight|butters?)\\b';
@@ -20,7 +22,7 @@ const open = new RegExp(
 const howMuch = /\b(?:how much|what) (?:[a-z]+ ){0,2}@[^.]*\?|\bhow much\b[^.]*@/;
 const grams: Readonly<Record<string, number>> = { kilo: 1000, kg: 1000, pound: 453.592, lb: 453.592 };
 
-export function byRule(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function byRule(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   const sentences = sentencesOf(cut);

@@ -3,11 +3,13 @@
  * recipe that is somebody's, or was a plan, is so much less or more in this pot. Of a list that may be the pot's own
  * nobody knows whether it has the change already: that is left to be asked.
  */
+
 import { type PutRight, withValue } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isFat, isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { storyAt } from './story.ts';
 import { isPlain, type Name, rowOf, weightAt } from './tale.ts';
 
@@ -52,7 +54,7 @@ const open =
   /\?|\b(?:if|would|should|could|might|may|maybe|perhaps|next|last (?:time|batch|week|month|year)|already|than|instead|place|ran out|run out|short|missing|replac\w+|swap\w*|lieu|make up|made up|fill\w*|compared|ago|never|nearly|almost|not|didnt|want|thinking|because it)\b/;
 
 /** The list with such rows as they are in this pot. */
-export function bySoMuch(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function bySoMuch(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (!tokens.some((token) => cues.has(spoken(token)))) return none;

@@ -2,12 +2,14 @@
  * Somebody doubts a figure of the list, and what is answered settles it: "350 palm? Yesterday you had 400" – "you're right,
  * 400 g it is", "200 coconut? Wasn't it 250?" – "no, 200 g". The figure that is confirmed counts.
  */
+
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isIngredient } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { figureOf, thingOf, type Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, isSum, rowsBefore, weightAt } from './tale.ts';
 
 /** Another figure is remembered. */
@@ -79,11 +81,7 @@ function answeredIn(sentence: Sentence): number {
 }
 
 /** The list with the figures that were doubted and settled. */
-export function confirmed(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function confirmed(cut: Cut): Heard {
   const none = { tokens: cut.tokens, told: [], unheard: null };
   const sentences = sentencesOf(cut);
   if (!sentences.some(({ text, figures }) => figures > 0 && doubts.test(text))) return none;

@@ -3,11 +3,13 @@
  * won't buy palm any more, so the same weight of lard went in": a fat that was not there, or is not wanted, and another
  * one in its place with its whole weight.
  */
+
 import type { PutRight } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isIngredient } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { onlyRow, type Story, storyAt } from './story.ts';
 import { hush, isSum, type Name, weightAt } from './tale.ts';
 
@@ -103,11 +105,7 @@ function exchangeIn(tokens: readonly Token[], story: Story): Exchange | 'unheard
 }
 
 /** The list with what came in the place of what was not there. */
-export function inExchange(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function inExchange(cut: Cut): Heard {
   const none = { tokens: cut.tokens, told: [], unheard: null };
   if (!cut.tokens.some((token) => token.t === 'word' && cues.has(token.text))) return none;
   const sentences = sentencesOf(cut);

@@ -2,10 +2,12 @@
  * "I did the olive oil in two goes, 500 g and then 285 g", "the lye got weighed in two cups, 72 g and 66 g", because the
  * scale takes no more: what weighs so much together. Beside the weight of the whole they are its parts.
  */
+
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isIngredient } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { hush, isPlain, isSum, type Name, rowsOf, weightAt } from './tale.ts';
 
 /** Words of which one stands where it is told. */
@@ -57,7 +59,7 @@ function toldIn(sentence: Sentence, pattern: RegExp): Told | null {
 }
 
 /** The list in which they count together. */
-export function inGoes(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function inGoes(cut: Cut): Heard {
   const none = { tokens: cut.tokens, told: [] };
   if (!cut.tokens.some((token) => token.t === 'word' && cues.has(token.text))) return none;
   const out = [...cut.tokens];

@@ -3,10 +3,12 @@
  * which count together; "the last 80 g lye out of the old tin and 41 g from the new one": anything out of two packs. The
  * second one has no name.
  */
-import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
+
+import { alike, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, rowsOf } from './tale.ts';
 
 const cues: ReadonlySet<string> = new Set('another more further second old first opened'.split(' '));
@@ -37,7 +39,7 @@ const isMeasure = (token: Token | undefined): token is Figure =>
   token?.t === 'quantity' && (token.quantity.dim === 'volume' ? token.quantity.upTo === null : isPlain(token));
 
 /** The list in which both count. */
-export function inPours(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function inPours(cut: Cut): Heard {
   const none = { tokens: cut.tokens, told: [] };
   if (!cut.tokens.some((token) => cues.has(spoken(token).toLowerCase()))) return none;
   for (const sentence of sentencesOf(cut)) {

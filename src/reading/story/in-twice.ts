@@ -1,10 +1,12 @@
 /** "She had put the hydroxide in. I put my own 66 g in too, so there's two lots of it": the lye of the list twice. */
-import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
+
+import { withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isIngredient } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { storyAt } from './story.ts';
 import { hush, isPlain, isSum, rowsBefore, weightAt } from './tale.ts';
 
@@ -36,11 +38,7 @@ function lyeRow(tokens: readonly Token[], end: number): Weighed | null {
 }
 
 /** The list with its lye twice; `unheard` where nobody is sure that it is. */
-export function inTwice(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function inTwice(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [], unheard: null };
   if (!tokens.some((token) => 'text' in token && cues.has(token.text.toLowerCase()))) return none;

@@ -3,11 +3,13 @@
  * 84 g", where the lye of this time has no other weight; "last time I took 137 g, but that was with palm instead of
  * lard", of which nothing is in this pot.
  */
+
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isFat, isIngredient, isWeight, spoken, wordOrStop } from '../words/token-is.ts';
 import { asAside, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { joinedAt, type Story } from './story.ts';
 import { hush, isPlain, rowsBefore, rowsOfAlkali } from './tale.ts';
 
@@ -104,7 +106,7 @@ function isOfThen(tokens: readonly Token[], sentence: Sentence, whole: string): 
 }
 
 /** The list without what was in the pot of last time. */
-export function lastTimes(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function lastTimes(cut: Cut): Heard {
   const { tokens } = cut;
   if (!tokens.some((token) => cues.has(spoken(token)))) return { tokens, told: [] };
   const sentences = sentencesOf(cut);

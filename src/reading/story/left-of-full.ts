@@ -2,11 +2,13 @@
  * "Olive: had a kilo, unopened before this, 380 g left over now": of a full pack what is there no more went in. In a row
  * that names the fat first.
  */
+
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isIngredient } from '../words/token-is.ts';
-import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { asAside, asFiller, type Figure } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, rowsOf, weightAt } from './tale.ts';
 
 const pack = '(?:bottle|jar|tub|tin|bag|pack|packet|block|can|carton|canister|bar)';
@@ -22,11 +24,7 @@ const surely = new RegExp(`\\b${fresh}\\b|\\bleft over\\b|\\bleftover\\b|\\b(?:a
 const open = /\?|\b(?:if|should|would|could|might|may|maybe|perhaps|next|use|using|used|enough)\b/;
 
 /** The list with what of it was used. */
-export function leftOfFull(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function leftOfFull(cut: Cut): Heard {
   const none = { tokens: cut.tokens, told: [], unheard: null };
   const out = [...cut.tokens];
   const told: PutRight[] = [];

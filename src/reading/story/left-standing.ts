@@ -3,12 +3,14 @@
  * soap", "forgot the shea (75 g), found it at light trace and stirred it in": a fat that was forgotten, and what became of
  * it. Also one that was only thought to be lacking.
  */
+
 import type { PutRight } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isAny, isIngredient } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { onlyRow, type Story, storyAt } from './story.ts';
 import type { Name } from './tale.ts';
 
@@ -137,11 +139,7 @@ const isOf = (one: Token | undefined, name: Token | undefined): boolean =>
 const mention = /\b(?:forgot|forgotten|overlooked)\b/;
 
 /** The list without what stayed out of the pot; and what went in after all is told as listed. */
-export function leftStanding(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function leftStanding(cut: Cut): Heard {
   const none = { tokens: cut.tokens, told: [], unheard: null };
   if (!cut.tokens.some((token) => token.t === 'word' && cues.has(token.text))) return none;
   const sentences = sentencesOf(cut);

@@ -1,9 +1,10 @@
 /** "My mould takes 1000 g of oils but I'll only do 800 g this time": all the fats weigh so much, and not what fits in. */
-import type { PutRight } from '../taken-back/put-right.ts';
+
 import { written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isRole, spoken } from '../words/token-is.ts';
 import { asAside, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, weightAt } from './tale.ts';
 
 const cues: ReadonlySet<string> = new Set('mould mold tin pan loaf tray'.split(' '));
@@ -17,7 +18,7 @@ let made: RegExp | null = null;
 const open = /\b(?:if|maybe|perhaps|next|last|usually|normally|water|lye|each)\b/;
 
 /** The list with the weight that is made. */
-export function lessThanMould(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function lessThanMould(cut: Cut): Heard {
   const none = { tokens: cut.tokens, told: [] };
   const isCue = (token: Token): boolean => isRole(token, 'mould') || cues.has(spoken(token).toLowerCase());
   if (!cut.tokens.some(isCue)) return none;

@@ -2,6 +2,7 @@
  * "Hang on, the tin only had 780 in it", "850 g (ran out, only 780)", "sorry, short on olive, it's 780", "I had just 280 g
  * of water left so that's what went in": there was less of something than the post said before. The smaller weight counts.
  */
+
 import { fillingIn } from '../taken-back/changes.ts';
 import { alike, type PutRight, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
@@ -10,6 +11,7 @@ import type { Quantity } from '../words/quantities.ts';
 import { isIngredient, massOf, wordOrStop } from '../words/token-is.ts';
 import { asAside, type Figure, type Token } from '../words/tokens.ts';
 import { figureOf, thingOf, type Weighed, weighedIn } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 
 /** Words of which one stands in each sentence that says so. */
 const cues: ReadonlySet<string> = new Set(
@@ -126,7 +128,7 @@ function plannedAlone(cut: Cut, told: PutRight[]): readonly Token[] {
 }
 
 /** The weights of which there was less, as they were there. */
-export function lessThere(whole: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function lessThere(whole: Cut): Heard {
   if (!whole.tokens.some((token) => token.t === 'word' && cues.has(token.text)))
     return { tokens: whole.tokens, told: [] };
   const told: PutRight[] = [];

@@ -2,10 +2,11 @@
  * "The card says 250 g water but I used frozen goat milk instead, same weight", "250 g water, only I took beer for it": what
  * weighs so much is the other liquid.
  */
-import type { PutRight } from '../taken-back/put-right.ts';
+
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, type Name } from './tale.ts';
 
 const cues: ReadonlySet<string> = new Set(['instead', 'for', 'place']);
@@ -18,7 +19,7 @@ const open =
   /\?|\b(?:if|would|could|might|maybe|perhaps|next|last (?:time|batch)|usually|normally|half|part|some of|rest|or|tried|want|once)\b/;
 
 /** The list with that liquid in the place of the water. */
-export function liquidInstead(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function liquidInstead(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   const kindOf = (token: Token | undefined): string => (isIngredient(token) ? token.meaning.kind : '');

@@ -2,10 +2,12 @@
  * "Liquid is 330 g in total, and 110 g of that is goat milk. The remaining part is plain water": so much of the milk, and
  * the rest of the liquid as water.
  */
-import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
+
+import { withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isIngredient, isWeight, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, isSum, rowsBefore, type Tale, taleAt, weightAt } from './tale.ts';
 
 const cues: ReadonlySet<string> = new Set(['liquid', 'liquids', 'total liquid', 'total liquids']);
@@ -44,7 +46,7 @@ function lettered(tokens: readonly Token[], { text, tokenAt }: Tale): string {
 }
 
 /** The list with the liquid that such a sentence parts as what it is made of. */
-export function liquidParted(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function liquidParted(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (!tokens.some((token) => 'text' in token && cues.has(token.text.toLowerCase()))) return none;

@@ -2,10 +2,12 @@
  * "180 g olive oil were left in the old bottle, I tipped that in and topped it up to 500 g from the new one": so much of
  * it in all, out of two bottles. And "topped the olive up to 550 g before the lye went in": so much of a row that had less.
  */
+
 import { alike, type PutRight, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isIngredient } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { hush, isPlain, isSum, rowsOf, weightAt } from './tale.ts';
 
 const cues: ReadonlySet<string> = new Set('topped filled made brought increased raised bumped'.split(' '));
@@ -29,7 +31,7 @@ let raised: RegExp | null = null;
 const open = /\b(?:if|would|should|could|might|maybe|perhaps|next|last time|nearly|almost|not|she|he|they)\b/;
 
 /** The list with the whole of it. */
-export function madeUpTo(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function madeUpTo(cut: Cut): Heard {
   const none = { tokens: cut.tokens, told: [] };
   if (!cut.tokens.some((token) => token.t === 'word' && cues.has(token.text))) return none;
   const out = [...cut.tokens];

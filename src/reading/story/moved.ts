@@ -3,12 +3,14 @@
  * out", "emptied the end of the olive bottle in, 80 g", "spooned 50 g out again, then 20 g went back", "used 10 g less", "6 g of it stuck in the cup",
  * "25 g of it had stayed behind".
  */
+
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isAny, isIngredient, isMeasured, massOf, wordAt } from '../words/token-is.ts';
 import { asAside, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed, weighedIn } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 
 /** Words of which one stands in each sentence that says so. */
 const cues: ReadonlySet<string> = new Set(
@@ -259,10 +261,7 @@ const ofSoap = /\b(?:batter|soap|soaps|mixture|trace|bars?|loaf|mou?lds?|curing|
 
 const moves = (token: Token | undefined): boolean => isIngredient(token) && moving.test(token.meaning.kind);
 
-function settled(
-  tokens: readonly Token[],
-  tales: readonly Tale[],
-): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+function settled(tokens: readonly Token[], tales: readonly Tale[]): Heard {
   const out = [...tokens];
   const told: PutRight[] = [];
   for (const { row, moves } of tales) {

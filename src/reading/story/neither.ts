@@ -2,11 +2,13 @@
  * What was planned and never went in: "I was going to put 60 g castor and 20 g beeswax in this, but did neither in the
  * end", "meant to add 60 g castor, never did", "neither the castor nor the beeswax went in" of two rows of the list.
  */
+
 import type { PutRight } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isFat, isIngredient, spoken, wordOrStop } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, rowsOf } from './tale.ts';
 
 const plan =
@@ -76,7 +78,7 @@ function outIn(tokens: readonly Token[], sentences: readonly Sentence[], k: numb
 }
 
 /** The list without what never went in. */
-export function neitherIn(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function neitherIn(cut: Cut): Heard {
   const { tokens } = cut;
   if (!tokens.some((token) => cues.has(spoken(token)))) return { tokens, told: [] };
   const sentences = sentencesOf(cut);

@@ -2,11 +2,13 @@
  * A slip that the next sentence tells of another batch: "once I forgot the castor and it was brittle. That was a different
  * batch, this one has it". Nothing of it changes the list.
  */
+
 import type { PutRight } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isAny, isFat, isIngredient } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { leastFats } from './beside-rules.ts';
+import type { Heard } from './heard.ts';
 import { hush, isPlain, rowsBefore } from './tale.ts';
 
 /** Words of which one stands in each sentence that says so. */
@@ -40,7 +42,7 @@ function toldBefore(sentences: readonly Sentence[], k: number): Sentence | null 
 }
 
 /** The tokens without the names and figures of such a slip. */
-export function notThisBatch(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function notThisBatch(cut: Cut): Heard {
   const { tokens } = cut;
   const tells = (token: Token): boolean => 'text' in token && cues.has(token.text.toLowerCase());
   if (!tokens.some(tells)) return { tokens, told: [] };

@@ -3,12 +3,14 @@
  * it was and doubled the coconut, used 121 g lye". Taken so where the alkali is weighed anew, or the rest is said to stay;
  * "three times the coconut" is no weight in any case.
  */
+
 import { type PutRight, withValue } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { relations } from '../words/cue-words.ts';
 import { multiples } from '../words/multiples.ts';
 import { isFat, isIngredient } from '../words/token-is.ts';
 import { asAside, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, rowOf, rowsBefore } from './tale.ts';
 
 const verb = '(?<verb>doubled|tripled|trebled|quadrupled|halved)';
@@ -41,7 +43,7 @@ interface Deed {
   readonly factor: number;
 }
 
-export function oneTimes(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function oneTimes(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   const rows = rowsBefore(tokens, tokens.length);

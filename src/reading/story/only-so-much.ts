@@ -2,12 +2,14 @@
  * "All of mine went in, all of her palm, but only 120 g of the shea": so much of a row of the list went in, told in one
  * sentence with what else did.
  */
+
 import { alike, type PutRight, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { seasons } from '../words/cue-words.ts';
 import { isAny, isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, rowOf, weightAt } from './tale.ts';
 
 /** Words of which one stands where it is told. */
@@ -28,7 +30,7 @@ const open = new RegExp(
 );
 
 /** The list with so much of it. */
-export function onlySoMuch(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function onlySoMuch(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (!tokens.some((token) => cues.has(spoken(token)))) return none;

@@ -2,12 +2,14 @@
  * "So what is in the mould is only the lard and the olive, with all the lye and all the water": the fats of the list that
  * went in are named one by one, and the others stayed out. Asked about where a part of something is told with it.
  */
+
 import type { PutRight } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isAny, isFat, isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { onlyRow } from './story.ts';
 import { type Name, rowsBefore } from './tale.ts';
 
@@ -46,11 +48,7 @@ const ofAnother = /\b(?:last|previous|other|old|first|earlier) (?:batch|time|soa
 const mostBefore = 4;
 
 /** The list without the fats that such a sentence leaves out. */
-export function onlyThese(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function onlyThese(cut: Cut): Heard {
   const { tokens, prims } = cut;
   const none = { tokens, told: [], unheard: null };
   if (!tokens.some((token) => cues.has(spoken(token)))) return none;

@@ -2,11 +2,13 @@
  * What is there, and how much of it goes in: "the coconut bucket has 700 g in it but I'll only use 500 g", "I have 700 g of
  * coconut in the tub and will take just 500 g". Where the fat has no other weight, that is what goes in.
  */
+
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isIngredient, spoken, wordOrStop } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { placeFor, vessels } from './by-difference.ts';
+import type { Heard } from './heard.ts';
 import { joinedAt } from './story.ts';
 import { isPlain, rowsOf, weightAt } from './tale.ts';
 
@@ -67,7 +69,7 @@ function foundIn(tokens: readonly Token[], text: string, tokenAt: (place: number
 }
 
 /** The list with what goes in of what is there. */
-export function onlyUse(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function onlyUse(cut: Cut): Heard {
   const { tokens } = cut;
   if (!tokens.some((token) => cues.test(spoken(token)))) return { tokens, told: [] };
   let out: Token[] | null = null;

@@ -2,10 +2,11 @@
  * The alkali of the list is the other one by its name alone: "line 4 says NaOH out of habit, it's KOH, the weight is
  * right", "sorry, I wrote NaOH, I used KOH". What was weighed stays.
  */
-import type { PutRight } from '../taken-back/put-right.ts';
+
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isAny, isIngredient } from '../words/token-is.ts';
 import { asFiller, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { storyAt } from './story.ts';
 import { isPlain, type Name, rowsBefore } from './tale.ts';
 
@@ -27,7 +28,7 @@ const open =
 const most = 4;
 
 /** The list with the alkali that it was. */
-export function otherAlkali(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function otherAlkali(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   const tells = (token: Token): boolean => token.t === 'word' && cues.has(token.text);

@@ -2,10 +2,12 @@
  * How pure the alkali of another pack was: "160 g KOH, 85 % – sorry, 85 was the old bag; the one I used says 90 %". Only the
  * pack that was used counts.
  */
-import { type PutRight, written } from '../taken-back/put-right.ts';
+
+import { written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isIngredient } from '../words/token-is.ts';
 import { asAside, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 
 const pack = '(?:bag|tub|tin|bottle|jar|pack|packet|bucket|box|batch|lot|one|can|stuff|label)';
 const old = new RegExp(
@@ -65,7 +67,7 @@ function mentionsIn(tokens: readonly Token[], sentences: readonly Sentence[]): r
 const pointing = /^(?:(?:no|sorry|oh|wait|oops|hang on|,) )*(?:that|it|this)\b/;
 
 /** The tokens in which the pack that was used has the say. */
-export function otherPack(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function otherPack(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (tokens.filter(isShare).length < 2 || !tokens.some((one) => isIngredient(one) && one.meaning.kind === 'alkali'))

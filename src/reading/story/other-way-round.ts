@@ -2,12 +2,14 @@
  * "PS just seen I mixed up the first two, it's the other way round, 500 lard and 300 coconut", "lard and coconut are the
  * wrong way round": two rows of the list, each with the weight of the other.
  */
-import { alike, type PutRight, written } from '../taken-back/put-right.ts';
+
+import { alike, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isAny, isIngredient, type Span, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, isSum, rowOf, rowsBefore, weightAt } from './tale.ts';
 
 /** Words of which one stands where it is told. */
@@ -117,11 +119,7 @@ function nameBeside(tokens: readonly Token[], k: number, from: number): number {
 }
 
 /** The list with both weights at the other name; `unheard` where nobody knows which two. */
-export function otherWayRound(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function otherWayRound(cut: Cut): Heard {
   const { tokens, prims } = cut;
   const none = { tokens, told: [], unheard: null };
   if (!tokens.some((token) => cues.has(spoken(token)))) return none;

@@ -2,12 +2,14 @@
  * The lye that somebody else takes, beside what the writer took: "my neighbour takes always 130 g for the same fats", where
  * the lye is weighed, and "my sister insists on 142 g of lye for this one … I put in 137 g this morning", where it is not.
  */
+
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { relations } from '../words/cue-words.ts';
 import { endsDotted, isIngredient, spoken, wordOrStop } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, rowsOfAlkali } from './tale.ts';
 
 const softly = '(?:(?:always|usually|normally|just|only|now|she|he|they|about|once|still|would|in|on|with) )*';
@@ -52,7 +54,7 @@ const endsOther = (tokens: readonly Token[], k: number): boolean =>
   !endsDotted(tokens[k]) && isIngredient(tokens[k + 1]);
 
 /** The tokens without what others take. */
-export function othersTake(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function othersTake(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (!tokens.some((token) => kin.has(spoken(token).replace(/s$/, '')))) return none;

@@ -3,11 +3,13 @@
  * in the pot", "it has to be 320 g palm oil, not 230", "what I weighed and used was 140 g NaOH", "I took less lye: 138 g",
  * "the water I cut to 290 g". It counts where nothing else in the note weighs anything.
  */
+
 import { alike, type PutRight, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isAny, isIngredient, spoken } from '../words/token-is.ts';
 import type { Figure, Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { hush, isPlain, isSum, rowOf, rowsBefore, rowsOfAlkali, weightAt } from './tale.ts';
 
 /** Words of which one stands in each sentence that does so. */
@@ -61,7 +63,7 @@ interface Said {
 }
 
 /** The list with what its notes say outright. */
-export function saidOutright(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function saidOutright(cut: Cut): Heard {
   const { tokens } = cut;
   const tells = (token: Token): boolean => cues.has(spoken(token));
   if (!tokens.some(tells)) return { tokens, told: [] };

@@ -3,11 +3,13 @@
  * olive. Today I make only half of that. For the half I've weighed 106 g lye". The fats are that part of what is told;
  * where nobody says that the lye is of the part, it is asked about.
  */
-import { type PutRight, withValue } from '../taken-back/put-right.ts';
+
+import { withValue } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isAny, isFat, isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, rowsOfAlkali } from './tale.ts';
 
 const fractions: Readonly<Record<string, number>> = {
@@ -60,11 +62,7 @@ function deedIn(sentence: Sentence, tokens: readonly Token[]): Deed | null {
 
 const cues: ReadonlySet<string> = new Set([...Object.keys(fractions)]);
 
-export function partMade(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function partMade(cut: Cut): Heard {
   const { tokens, prims } = cut;
   const none = { tokens, told: [], unheard: null };
   const says = (token: Token): boolean =>

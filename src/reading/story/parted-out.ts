@@ -3,10 +3,12 @@
  * soap", "150 g of it went into a candle, the rest is in the soap". What is for the soap counts; what is said to be for
  * the other thing, too, is none of the recipe: "30 g beeswax, also the candle".
  */
+
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isAny, isIngredient, isPot, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { joinedAt, type Story } from './story.ts';
 import { hush, isPlain, type Name, rowsOf, weightAt } from './tale.ts';
 
@@ -67,7 +69,7 @@ function partsAt(tokens: readonly Token[], story: Story): Parts | null {
 }
 
 /** The list with that part of it. */
-export function partedOut(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function partedOut(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (!tokens.some((token) => cues.has(spoken(token)))) return none;

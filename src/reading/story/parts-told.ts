@@ -2,11 +2,13 @@
  * The parts of one weight told beside it: "olive 500 g (450 out of the can, the last 50 from the bottle)", of which the
  * whole counts; "90 g lye, then another 18 g, so 108 g all told", of which the sum does.
  */
+
 import { type PutRight, written } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
 import { endsDotted, isAny, isFat, isIngredient, isRole, isStop, isWord, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { hush, isPlain, isSum, rowsBefore, weightAt } from './tale.ts';
 
 /** Tokens from the first of its figures to the last one, at the most. */
@@ -145,7 +147,7 @@ function isElsewhere(tokens: readonly Token[], parts: readonly number[]): boolea
 const away = /^(?:freezer|fridge|cupboard|pantry|larder|frying|cooking|kitchen|kept|saved|candles?|balms?)$/;
 
 /** The tokens in which such parts count once. */
-export function partsTold({ tokens }: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function partsTold({ tokens }: Cut): Heard {
   const told: PutRight[] = [];
   let out: Token[] | null = null;
   const rows = rowsBefore(tokens, tokens.length);

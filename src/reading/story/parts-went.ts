@@ -2,12 +2,14 @@
  * Where the parts of a fat went that there was more of: "it gave 1.4 kg tallow. 1 kg of it I use now, the other 400 g are
  * in the freezer", "1.3 kg of duck fat. 250 g went to the potatoes, 150 g I gave to mum, the rest all went into the pot".
  */
-import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
+
+import { withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { relations } from '../words/cue-words.ts';
 import { endsDotted, isFat, isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { joinedAt } from './story.ts';
 import { isPlain, isSum, rowsBefore, weightAt } from './tale.ts';
 
@@ -126,7 +128,7 @@ function inPotOf(
 }
 
 /** The tokens with what is in the pot in the place of the whole. */
-export function partsWent(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function partsWent(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (!tokens.some((token) => isFat(token))) return none;

@@ -3,11 +3,13 @@
  * coconut … how much for all three together", "one bar = 60 g tallow … for the whole ten I weighed 144 g lye". What is told
  * of one is taken so many times; where nobody says of how many the lye is, and it does not fit one of them, it is asked.
  */
-import { type PutRight, withValue } from '../taken-back/put-right.ts';
+
+import { withValue } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isAny, isFat, isIngredient, isMark, isStop, massOf, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { ofLast } from './last-time.ts';
 import { isPlain, rowsBefore, rowsOfAlkali } from './tale.ts';
 
@@ -110,11 +112,7 @@ const countOf = (raw: string): number => {
   return at > 0 ? at : Number(word);
 };
 
-export function perVessel(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function perVessel(cut: Cut): Heard {
   const { tokens, prims } = cut;
   const none = { tokens, told: [], unheard: null };
   const sentences = sentencesOf(cut);

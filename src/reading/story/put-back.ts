@@ -2,11 +2,13 @@
  * "Overshot with the coconut, the scale said 290 g, so I spooned 40 g back into the jar": what was too much of it is not in
  * the pot. Asked about where nobody weighed what went back.
  */
+
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isIngredient } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { hush, isPlain, isSum, type Name, rowsOf, weightAt } from './tale.ts';
 
 /** Words of which one stands where it is told. */
@@ -67,11 +69,7 @@ function putBackIn(out: Token[], sentence: Sentence, pattern: RegExp): PutRight 
 }
 
 /** The list without what was put back. */
-export function putBack(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function putBack(cut: Cut): Heard {
   const none = { tokens: cut.tokens, told: [], unheard: null };
   if (!cut.tokens.some((token) => token.t === 'word' && cues.has(token.text))) return none;
   const out = [...cut.tokens];

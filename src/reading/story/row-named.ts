@@ -2,12 +2,14 @@
  * "Coconut oil 190 g, coconut oil 80 g … The 80 g is cocoa butter", "the second coconut should be palm": of two rows by
  * one name, the one that is told by its weight or its place has another name.
  */
+
 import type { PutRight } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isAny, isFat, isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { isSum, type Name, rowsBefore, weightAt } from './tale.ts';
 
 const places: Readonly<Record<string, 'first' | 'last' | 'least' | 'most'>> = {
@@ -73,11 +75,7 @@ function placed(tokens: readonly Token[], rows: readonly Weighed[], word: string
 }
 
 /** The list with such rows by the names that they are told to have. */
-export function rowNamed(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function rowNamed(cut: Cut): Heard {
   const { tokens, prims } = cut;
   const none = { tokens, told: [], unheard: null };
   const pairs = twins(tokens);

@@ -2,11 +2,13 @@
  * The fats of somebody else's list with one's own alkali: "same fats and same weights here, but mine gets 139 g". What is
  * listed of the alkali gives way.
  */
-import { type PutRight, written } from '../taken-back/put-right.ts';
+
+import { written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isIngredient, spoken, wordOrStop } from '../words/token-is.ts';
-import { asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { asFiller, type Figure } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, weightAt } from './tale.ts';
 
 const own =
@@ -16,7 +18,7 @@ const open = /\b(?:if|would|could|should|maybe|perhaps|or|next time|last time|us
 const likely = 0.2;
 
 /** The list with the alkali that the writer takes. */
-export function sameFats(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function sameFats(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (!tokens.some((token) => spoken(token) === 'same')) return none;

@@ -3,11 +3,13 @@
  * were only 40 g in the jar so 40 it was", "usually 60 g shea goes in, today it got 40 g". The weight of this time counts
  * where the fat has no other one.
  */
+
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isIngredient, spoken, wordOrStop } from '../words/token-is.ts';
 import { asAside, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, weightAt } from './tale.ts';
 
 /** "So 40 it was", "and 40 g went in". */
@@ -63,7 +65,7 @@ function toldIn(tokens: readonly Token[], sentences: readonly Sentence[], k: num
 
 const isOther = (token: Token | undefined, id: string): boolean => isIngredient(token) && thingOf(token) !== id;
 
-export function soItWas(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function soItWas(cut: Cut): Heard {
   const { tokens } = cut;
   if (!tokens.some((token) => cues.has(spoken(token)))) return { tokens, told: [] };
   const sentences = sentencesOf(cut);

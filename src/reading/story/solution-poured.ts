@@ -2,12 +2,14 @@
  * "Dissolved 120 g lye in 240 g water = 360 g solution. Poured 330 g of that into the oils, the last 30 g stays in the
  * jug": of alkali and water so much as went in. Asked about where nobody knows it for sure.
  */
-import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
+
+import { withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isIngredient, isRole, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, isSum, rowsAmong, rowsBefore, rowsOfAlkali, weightAt } from './tale.ts';
 
 const cues: ReadonlySet<string> = new Set(
@@ -61,11 +63,7 @@ const lettered = (tokens: readonly Token[], sentence: Sentence): string =>
   });
 
 /** The list with so much of both as was poured. */
-export function solutionPoured(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function solutionPoured(cut: Cut): Heard {
   const { tokens, prims } = cut;
   const none = { tokens, told: [], unheard: null };
   if (!tokens.some((token) => cues.has(spoken(token)) || isRole(token, 'solution'))) return none;

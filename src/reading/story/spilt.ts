@@ -2,11 +2,13 @@
  * What was spilt before it went in, and weighed again: "I'd weighed 141 g of lye and caught the cup with my sleeve. What
  * was still in it: 134 g. I did not top it up". What is left counts, unless it was made good.
  */
-import { alike, type PutRight, written } from '../taken-back/put-right.ts';
+
+import { alike, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isAny, isIngredient, isWeight, massOf, spoken, wordAt, wordOrStop } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { type Story, storyAt } from './story.ts';
 import { isPlain, isSum, rowsAmong, rowsBefore, weightAt } from './tale.ts';
 
@@ -46,7 +48,7 @@ const mostTold = 4;
 const mostBehind = 2;
 
 /** The list with what was left of what was spilt. */
-export function spiltOf(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function spiltOf(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   const tells = (token: Token): boolean => cues.has(spoken(token));

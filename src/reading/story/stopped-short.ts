@@ -2,10 +2,12 @@
  * Less than was planned of what is named with the plan: "I was going to stir in 100 g of shea, but stopped at 50 g",
  * "the castor was meant to be 80 g, I left it at 60". Where it stopped counts.
  */
+
 import { alike, type PutRight, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isIngredient, isRole, spoken, wordOrStop } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { joinedAt } from './story.ts';
 import { isPlain, isSum, type Name, rowsOf, weightAt } from './tale.ts';
 
@@ -26,7 +28,7 @@ const goesOn =
   /\b(?:then|later|after)[^.]{0,30}\b(?:the (?:rest|other|remaining)|went on|carried on|anyway)\b|\b(?:the (?:rest|other half|remaining)) (?:went|goes|came|of it)\b/;
 
 /** The list with what it stopped at. */
-export function stoppedShort(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function stoppedShort(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (!tokens.some((token) => cues.has(spoken(token)))) return none;

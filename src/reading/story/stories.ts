@@ -15,6 +15,7 @@ import { byRuleWeighed } from './by-rule-weighed.ts';
 import { bySoMuch } from './by-so-much.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
+import type { Heard } from './heard.ts';
 import { inExchange } from './in-exchange.ts';
 import { inGoes } from './in-goes.ts';
 import { inPours } from './in-pours.ts';
@@ -73,11 +74,6 @@ import { zeroDropped } from './zero-dropped.ts';
 /** A post of more tokens is no story around one list; each name of a story is looked up among all its rows. */
 const longestStory = 1500;
 
-interface Heard {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard?: string | null;
-}
 type Rule = (cut: Cut) => Heard | readonly Token[];
 
 /** In the order in which they are asked. */

@@ -3,12 +3,14 @@
  * 365 g back", "soaked annatto in 400 g sunflower. Strained: 365 g", "got 465 g back and used 400 g of it". Where the
  * fat has a row of its own besides, `figures/steeped.ts` hears it.
  */
+
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isFat, isIngredient, spoken, wordOrStop } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { joinedAt, type Story } from './story.ts';
 import { isPlain, rowsBefore, rowsOf, weightAt } from './tale.ts';
 
@@ -99,11 +101,7 @@ function isNamedElse(tokens: readonly Token[], figure: number, name: number): bo
 }
 
 /** The list with what came out in the place of what was steeped. */
-export function strained(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function strained(cut: Cut): Heard {
   const { tokens } = cut;
   const sentences = sentencesOf(cut);
   let out: Token[] | null = null;

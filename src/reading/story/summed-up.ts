@@ -2,11 +2,13 @@
  * What a post sums up itself at the end: "122 g NaOH in 280 g water … another 6 g in 20 g water. Sum: 128 g NaOH, 300 g
  * water". Where each is the sum of what was weighed of it before, the sums count.
  */
-import { type PutRight, written } from '../taken-back/put-right.ts';
+
+import { written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isRole, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { isSum, rowsBefore, rowsOf, weightAt } from './tale.ts';
 
 const cues: ReadonlySet<string> = new Set('sum sums total totals altogether overall'.split(' '));
@@ -30,7 +32,7 @@ function sumsIn(tokens: readonly Token[], { from, to }: Sentence): readonly Sum[
 }
 
 /** The tokens in which what was summed up counts once. */
-export function summedUp(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function summedUp(cut: Cut): Heard {
   const { tokens } = cut;
   const tells = (token: Token): boolean => isRole(token, 'total') || cues.has(spoken(token));
   if (!tokens.some(tells)) return { tokens, told: [] };

@@ -2,10 +2,12 @@
  * In a chat: "155 is high for that, I'd take 141" – "good catch, have weighed 141 g now". A figure of the list that somebody
  * doubts is changed for the one that is proposed, where it is then said to be weighed.
  */
+
 import { alike, isLikely, type PutRight, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { joinedAt, type Story } from './story.ts';
 import { isPlain, isSum, rowsBefore, weightAt } from './tale.ts';
 
@@ -26,7 +28,7 @@ const open = /\b(?:not|never|didnt|nearly|almost|if|next|last|too late|already|b
 const many = 6;
 
 /** The list with the figure that was weighed. */
-export function takenOther(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function takenOther(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (!tokens.some((token) => cues.has(spoken(token).toLowerCase()))) return none;

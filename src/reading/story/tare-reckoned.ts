@@ -2,11 +2,13 @@
  * "Forgot to tare. It read 870 g with the lard in it, the empty bowl is 320 g, so that's 550 g lard": that the scale was not
  * set to zero is settled, where what is told of the vessel leaves the weight of the row.
  */
-import { type PutRight, written } from '../taken-back/put-right.ts';
+
+import { written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { spoken } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { joinedAt } from './story.ts';
 import { isPlain, isSum, rowsBefore } from './tale.ts';
 
@@ -36,10 +38,7 @@ function leftIn(tokens: readonly Token[], from: number, to: number, after: numbe
 }
 
 /** The list as it is, with what settles it. */
-export function tareReckoned({ tokens, prims, words }: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-} {
+export function tareReckoned({ tokens, prims, words }: Cut): Heard {
   const none = { tokens, told: [] };
   if (!tokens.some((token) => cues.has(spoken(token).toLowerCase()))) return none;
   const sentences = sentencesOf({ tokens, prims, words });

@@ -2,11 +2,13 @@
  * "The card said 116 g lye and I misread it and weighed 161 g", "my sister swears by 150 g of lye and the lady downstairs
  * says 120. I put in 138": what others say of the alkali, and what its writer took, which is not named again.
  */
-import { alike, isLikely, type PutRight, written } from '../taken-back/put-right.ts';
+
+import { alike, isLikely, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { relations } from '../words/cue-words.ts';
 import { isIngredient, spoken } from '../words/token-is.ts';
-import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { asAside, asFiller, type Figure } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { joinedAt } from './story.ts';
 import { isPlain, rowsAmong, rowsBefore } from './tale.ts';
 
@@ -29,7 +31,7 @@ const open =
 const many = 3;
 
 /** The list with the alkali that its writer took. */
-export function toldAndMine(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function toldAndMine(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (!tokens.some((token) => cues.has(spoken(token).toLowerCase()))) return none;

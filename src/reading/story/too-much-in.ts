@@ -2,10 +2,11 @@
  * More of a row than was meant, and it stayed: "the coconut slid out of the tub, and by the time I read the scale there was
  * 340 g of it in the pot", "my hand slipped with the castor, before I could stop the scale said 135 g". So much is in.
  */
-import { type PutRight, written } from '../taken-back/put-right.ts';
+
+import { written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isIngredient, spoken } from '../words/token-is.ts';
-import type { Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { hush, isPlain, rowOf, weightAt } from './tale.ts';
 
 /** Words of which one stands where it is told. */
@@ -27,7 +28,7 @@ const stuck = /\b(?:no way to|cant|couldnt|could not|cannot|impossible to|too la
 const most = 1.7;
 
 /** The list with what is in the pot of such a row. */
-export function tooMuchIn(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function tooMuchIn(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (!tokens.some((token) => cues.has(spoken(token)))) return none;

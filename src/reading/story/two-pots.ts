@@ -2,10 +2,12 @@
  * Two pots that became one: "one with 500 g palm and 200 g coconut, the other with 400 g olive and 200 g coconut … I tipped
  * both into one". What is in both counts twice.
  */
-import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
+
+import { withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isFat } from '../words/token-is.ts';
-import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { asAside, asFiller, type Figure } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, weightAt } from './tale.ts';
 
 const pot = '(?:pot|pan|bowl|batch|jug|kettle|bucket|mix|lot|tub|one)';
@@ -42,7 +44,7 @@ function potsIn(sentences: readonly Sentence[], k: number): Pots | null {
   return null;
 }
 
-export function twoPots(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function twoPots(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   const sentences = sentencesOf(cut);

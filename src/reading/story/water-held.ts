@@ -2,11 +2,13 @@
  * A part of the water that was held back: "310 g of water, but dissolved the lye in only 250 g of it. The other 60 g went
  * to the basil". What was used counts; all of it, where the rest went in later.
  */
-import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
+
+import { withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isAny, isIngredient, spoken, wordAt } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, isSum, rowsBefore, weightAt } from './tale.ts';
 
 /** Words of which one stands in each sentence that tells of it. */
@@ -33,7 +35,7 @@ const mostBehind = 3;
 const leastUsed = 0.5;
 
 /** The list with the water that was used. */
-export function waterHeld(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function waterHeld(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   const tells = (token: Token): boolean => cues.has(spoken(token).split(' ', 1)[0] ?? '');

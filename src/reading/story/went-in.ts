@@ -3,11 +3,13 @@
  * pot: "there was a crust in the cup, 6 g. So 129 g went in the soap" of 135 g; that counts where both figures make up
  * the weight of the list. Or it was written wrong: "wrote 142 from memory. The slip says 139, so 139 is what I put in".
  */
-import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
+
+import { withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isAny, isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { hush, isPlain, isSum, rowsBefore, rowsOfAlkali, weightAt } from './tale.ts';
 
 /** Words of which one stands in each note that does so. */
@@ -35,7 +37,7 @@ const mostChanged = 1.35;
 const mostTold = 4;
 
 /** The list as such a note leaves it. */
-export function wentInLess(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function wentInLess(cut: Cut): Heard {
   const none = { tokens: cut.tokens, told: [] };
   const tells = (token: Token): boolean => cues.has(spoken(token));
   if (!cut.tokens.some(tells)) return none;

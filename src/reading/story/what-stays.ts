@@ -3,6 +3,7 @@
  * went in", "meant 500 g of olive, the bottle gave 430 g, and I made up the missing 70 g with sunflower", "8 g more lye
  * on top of the 112 g, so it has 120 g now". What comes of the sum counts.
  */
+
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import {
   endsDotted,
@@ -20,6 +21,7 @@ import {
 } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, weighedElsewhere, weighedIn } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 
 type Name = Extract<Token, { t: 'name' }>;
 
@@ -263,10 +265,7 @@ const sumStep = 1e-4;
 const isSameThing = (a: Name, b: Name): boolean => thingOf(a) === thingOf(b);
 
 /** The tokens in which the thing weighs what counts, and what was made of it. */
-export function whatStays(tokens: readonly Token[]): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-} {
+export function whatStays(tokens: readonly Token[]): Heard {
   const told: PutRight[] = [];
   let out: Token[] | null = null;
   const figures: number[] = [];

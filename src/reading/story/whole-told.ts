@@ -3,11 +3,12 @@
  * the other 30 g back, that went in at the very end", "it wants 210 g water. The lye went into 110 g water, and the other
  * 100 g were goat milk". Where the parts make up the whole, each is what it is told to be.
  */
-import type { PutRight } from '../taken-back/put-right.ts';
+
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isFat, isIngredient, isRole, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
 import { joinedAt, type Story } from './story.ts';
 import { isPlain, isSum, type Name, rowsBefore, weightAt } from './tale.ts';
 
@@ -36,7 +37,7 @@ const open =
 const late = /\b(?:kept|keep|held|hold|saved|save|reserved|back|aside)\b/;
 
 /** The list with the parts as they are told. */
-export function wholeTold(cut: Cut): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] } {
+export function wholeTold(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (!tokens.some((token) => cues.has(spoken(token)))) return none;
@@ -49,8 +50,6 @@ export function wholeTold(cut: Cut): { readonly tokens: readonly Token[]; readon
   }
   return none;
 }
-
-type Heard = { readonly tokens: readonly Token[]; readonly told: readonly PutRight[] };
 
 /** The tokens at the groups of a match that begins in the first of the sentences. */
 function groupsOf(

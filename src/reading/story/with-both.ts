@@ -3,11 +3,13 @@
  * thing read 403 g with both in", "270 g water, then NaOH until the display showed 403 g". Asked about where the vessel may
  * be in it.
  */
-import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
+
+import { withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isIngredient } from '../words/token-is.ts';
-import { asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { asFiller, type Figure } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { joinedAt } from './story.ts';
 import { isPlain, rowsBefore, weightAt } from './tale.ts';
 
@@ -29,11 +31,7 @@ const many = 3;
 const [least, most] = [0.12, 1.1];
 
 /** The list with what the sum leaves for the alkali. */
-export function withBoth(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function withBoth(cut: Cut): Heard {
   const { tokens, prims } = cut;
   const none = { tokens, told: [], unheard: null };
   const isKind = (k: number, kind: string): boolean => {

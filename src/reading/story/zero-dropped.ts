@@ -2,11 +2,13 @@
  * "20 g coconut … 200 of course, dropped a zero": the row whose figure lacks a digit of the one told there, or has one more,
  * has that one. Where none or several do, it is asked.
  */
-import { type PutRight, withValue } from '../taken-back/put-right.ts';
+
+import { withValue } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { spoken } from '../words/token-is.ts';
-import { asAside, type Figure, type Token } from '../words/tokens.ts';
+import { asAside, type Figure } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, isSum, rowsBefore, rowsOfAlkali, weightAt } from './tale.ts';
 
 const zero = '(?:zero|nought|naught|0|digit)';
@@ -21,11 +23,7 @@ const cues: ReadonlySet<string> = new Set(
 );
 
 /** The list with the figure that was meant. */
-export function zeroDropped(cut: Cut): {
-  readonly tokens: readonly Token[];
-  readonly told: readonly PutRight[];
-  readonly unheard: string | null;
-} {
+export function zeroDropped(cut: Cut): Heard {
   const { tokens, prims } = cut;
   const none = { tokens, told: [], unheard: null };
   if (!tokens.some((token) => cues.has(spoken(token)))) return none;
