@@ -75,3 +75,21 @@ describe('a total of the fats is compared with the fats alone', () => {
     }),
   );
 });
+
+describe('what is told to be left of two weights is compared with them', () => {
+  const rest = '180 g coconut, 120 g sunflower, lye 116 g, water 265 g. Fine?';
+  test.each([
+    `The bowl with the lard was 870 g, the bowl alone 320 g, so 500 g lard. ${rest}`,
+    `870 g with the lard in it, the bowl is 320 g, so that's 500 g lard. ${rest}`,
+    `The bottle of olive oil was 915 g before and 265 g after, so 600 g olive oil. ${rest}`,
+  ])('and asked about where it is not: %s', (post) => expect(potOf(post)).toBeNull());
+
+  test('and is taken where it is', () =>
+    expect(potOf(`The bowl with the lard was 870 g, the bowl alone 320 g, so 550 g lard. ${rest}`)).toEqual({
+      lard: 550,
+      'coconut-oil': 180,
+      'sunflower-oil': 120,
+      naoh: 116,
+      water: 265,
+    }));
+});

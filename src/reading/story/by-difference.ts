@@ -5,6 +5,7 @@
  */
 
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
+import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isAny, isIngredient, isMark, isPot, isStop, spoken, wordOrStop } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
@@ -139,7 +140,7 @@ const placeIn = (groups: Groups, names: string): number | null => {
 };
 
 /** "The olive bottle weighed 915 g before and 265 g after". */
-function weighedTwice(tokens: readonly Token[], story: Story, text: string): Found | null {
+function weighedTwice(tokens: readonly Token[], story: Story, text: string, isTold = false): Found | null {
   if (!aVessel.test(text)) return null;
   for (const match of text.matchAll(twice)) {
     const { head = '', mid = '', m1 = '', m2 = '' } = match.groups ?? {};
@@ -162,7 +163,7 @@ function weighedTwice(tokens: readonly Token[], story: Story, text: string): Fou
       return { name, more: a, less: a, from: name, to: a + 1 };
     if (b < 0 || first < 0 || last < 0 || isNamed(tokens, b)) continue;
     const [more, less] = first < last ? [a, b] : [b, a];
-    if (third.test(text.slice(groups['b']?.[1] ?? 0))) continue;
+    if (third.test(text.slice(groups['b']?.[1] ?? 0)) !== isTold) continue;
     if (weightAt(tokens, more, less) > weightAt(tokens, less, less)) return { name, more, less, from: name, to: b + 1 };
   }
   return null;
@@ -188,7 +189,7 @@ function taredWays(): readonly RegExp[] {
 }
 
 /** "The jug is 85 g, the display said 226 g with the lye in it". */
-function emptyAndFull(tokens: readonly Token[], story: Story, text: string): Found | null {
+function emptyAndFull(tokens: readonly Token[], story: Story, text: string, isTold = false): Found | null {
   if (!aVessel.test(text) && !alone.test(text)) return null;
   for (const pattern of taredWays()) {
     const match = pattern.exec(text);
@@ -198,7 +199,8 @@ function emptyAndFull(tokens: readonly Token[], story: Story, text: string): Fou
     if (t === null || g === null || x === null || t === g) continue;
     const [less, more, name] = [t, g, x].map((place) => story.tokenAt(place)) as [number, number, number];
     const behind = text.slice(match.index + match[0].length);
-    if (otherwise.test(match[0]) || twoOfThem.test(match[0]) || third.test(behind) || fillsOn.test(behind)) continue;
+    if (otherwise.test(match[0]) || twoOfThem.test(match[0]) || third.test(behind) !== isTold || fillsOn.test(behind))
+      continue;
     if (
       isNamed(tokens, less) ||
       (isNamed(tokens, more) && !isNamed(tokens, more, name)) ||
@@ -427,6 +429,8 @@ export function byDifference(cut: Cut): Heard {
   let since = 0;
   for (const [k, sentence] of sentences.entries()) {
     if (sentence.from < since || sentence.text.length === 0) continue;
+    const wrong = misreckoned(cut, sentences, k);
+    if (wrong !== null) return { ...none, unheard: wrong };
     const first = foundAt(cut.tokens, sentences, k);
     const found = first && ofItsSolution(cut.tokens, first);
     if (!found || !isOnly(cut.tokens, found)) continue;
@@ -459,6 +463,28 @@ function foundAt(tokens: readonly Token[], sentences: readonly Sentence[], k: nu
   if (!text.includes('#')) return null;
   return weighedTwice(tokens, story, text) ?? emptyAndFull(tokens, story, text) ?? restOf(tokens, story, text);
 }
+
+/** How far what is told may lie from what two weights leave, as a share of it. */
+const near = 0.02;
+
+/** "The bowl with the lard was 870 g, the bowl alone 320 g, so 500 g lard": nobody knows which figure is wrong. */
+function misreckoned({ tokens, prims }: Cut, sentences: readonly Sentence[], k: number): string | null {
+  const story = joinedAt(sentences, k, many);
+  const text = plainly(tokens, story);
+  if (!text.includes('#')) return null;
+  const found = weighedTwice(tokens, story, text, true) ?? emptyAndFull(tokens, story, text, true);
+  const told = found ? tokens.findIndex((token, at) => at >= found.to && isPlain(token)) : -1;
+  const name = tokens[found?.name ?? -1];
+  const own = [tokens[told + 1], tokens[told + 2]].find((token) => isIngredient(token));
+  if (!found || found.more === found.less || told < 0 || told - found.to > farthestTold || !isIngredient(name))
+    return null;
+  if (!isIngredient(own) || thingOf(own) !== thingOf(name)) return null;
+  const left = weightAt(tokens, found.more, found.less) - weightAt(tokens, found.less, found.less);
+  const said = weightAt(tokens, told, found.less);
+  if (!(Math.abs(said - left) > near * left)) return null;
+  return rawText(prims, tokens[found.from]?.from ?? 0, tokens[told + 1]?.to ?? 0).trim();
+}
+const farthestTold = 12;
 
 /** Where the weight stands beside its name: in the place of a word, of a sign, or of one of the two weights. */
 export function placeFor(tokens: readonly Token[], name: number, weights: readonly number[]): number {
