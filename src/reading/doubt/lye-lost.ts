@@ -3,6 +3,7 @@
  * lye into my log, but I'd really used 103 g". What set that weight aside took it for something else.
  */
 import type { RecipeReading } from '../reading.ts';
+import { gramsOf } from '../text/weights.ts';
 
 const alkali = '(?:lye|naoh|koh|caustic(?: soda| potash)?|(?:sodium|potassium) hydroxide|soda flakes)';
 const unit = '(?:k?g|gr|grams?|gms?|oz|ounces?|lbs?|pounds?)';
@@ -15,7 +16,6 @@ const asked = new RegExp(
   `\\bhow (?:much|many)\\b|\\b(?:what|which|need|needed|work out|calculate|reckon|tell me|give me|figure out)\\b[^.!?\\n]*\\b${alkali}\\b|\\b${alkali}\\b[^.!\\n]{0,30}(?:\\?|\\b(?:please|pls|needed)\\b)|\\b${alkali} (?:for|to)\\b`,
   'i',
 );
-const gramsOf: Readonly<Record<string, number>> = { k: 1000, g: 1, o: 28.3495, l: 453.592, p: 453.592 };
 /** Alkali to its fats. */
 const [least, most] = [0.09, 0.26];
 
@@ -28,8 +28,8 @@ export function lyeLost(post: string, { fats, after, alkali: taken, doubts, fate
     return own.length > 0 && own.every(({ fate }) => fate === 'aside');
   };
   for (const [, a, ofA = '', b, ofB = ''] of post.matchAll(weighed)) {
-    const [figure, of] = [a ?? b ?? '', (ofA || ofB).toLowerCase()];
-    const share = (Number(figure.replace(',', '.')) * (gramsOf[of.slice(0, 1)] ?? 1)) / sum;
+    const [figure, of] = [a ?? b ?? '', ofA || ofB];
+    const share = gramsOf(figure, of) / sum;
     if (share > least && share < most && isAside(figure)) return `${figure} ${of}`;
   }
   return null;

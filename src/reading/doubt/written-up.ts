@@ -7,6 +7,7 @@
 import type { Catalogue } from '../../catalogue/types.ts';
 import type { Doubt, RecipeReading } from '../reading.ts';
 import { demandOf, superfatOf } from '../recipe/plausible.ts';
+import { gramsOf } from '../text/weights.ts';
 import { isLikewise, type Judge, mayBear, weight } from './beside-list.ts';
 import { weightsOf } from './note-signs.ts';
 import { isLoose, isSame, type List, listOf, type Piece, piecesOf } from './pieces.ts';
@@ -24,12 +25,8 @@ import {
 /** Of a post with more doubts than that, the list is in doubt. */
 const mostDoubts = 6;
 
-const perUnit: Readonly<Record<string, number>> = { k: 1000, g: 1, o: 28.349523, l: 453.59237, p: 453.59237 };
-
 const gramsIn = (text: string): readonly number[] =>
-  [...text.matchAll(new RegExp(weight, 'gi'))].map(
-    ([, figure = '', unit = '']) => Number(figure.replace(',', '.')) * (perUnit[unit.charAt(0).toLowerCase()] ?? 1),
-  );
+  [...text.matchAll(new RegExp(weight, 'gi'))].map(([, figure = '', unit = '']) => gramsOf(figure, unit));
 
 /** What the post says of its own list or lists, and no note tells. */
 const isOfRecipe = (doubt: Doubt): boolean =>

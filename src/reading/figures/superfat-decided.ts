@@ -124,8 +124,7 @@ function doesSettle(told: Told, tokens: readonly Token[]): boolean {
   // "my neighbour swears by 8 %, I am happy with 5"
   const last = before.replace(/^.*[,;–]/, '');
   const clause = own.test(last) ? last : before;
-  if (suits.test(sentence.text.slice(sentence.placeOf(at))) && !hearsay.test(before.replace(/^.*[,;]/, '')))
-    return true;
+  if (suits.test(sentence.text.slice(sentence.placeOf(at))) && !hearsay.test(last)) return true;
   // in a chat anybody may say so
   const isSaid = isMark(tokens[sentence.from], '•') && !/\b(?:i|we|id|ill|im)\b/.test(before);
   return !isSaid && settles.test(before) && !hearsay.test(clause);

@@ -10,6 +10,7 @@ import { isFat } from '../words/token-is.ts';
 import { asAside, asFiller, type Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
 import { hearNotes, type Span } from './hear-notes.ts';
+import type { Heard } from './heard.ts';
 import { hush, isPlain, isSum, rowOf, rowsOf, type Tale, type Told, toldIn, weightAt } from './tale.ts';
 
 /** Words of which one stands in each note that does so. */
@@ -156,7 +157,7 @@ const open =
 const asEver = /\b(?:as|like) (?:it |they |i |we )?(?:always|usual|usually|normally|normal|ever|before)\b/g;
 
 /** The list as such a note leaves it. */
-export const anotherFat = (cut: Cut): ReturnType<typeof hearNotes> =>
+export const anotherFat = (cut: Cut): Heard =>
   hearNotes<Rule>(cut, {
     cues,
     isWorth: ({ names }) => names > 0,

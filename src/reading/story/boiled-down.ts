@@ -2,12 +2,15 @@
  * "Half a crate of stout. I simmered it until the fizz was gone, let it go cold, and weighed what was left: 255 g": so much
  * of the liquid, boiled down, however much it was before.
  */
+
+import { once } from '../once.ts';
 import { type PutRight, written } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
 import { isIngredient, isPot } from '../words/token-is.ts';
 import { asAside, asFiller, type Token } from '../words/tokens.ts';
 import { figureOf, thingOf } from '../words/weighed.ts';
 import { hearNotes, type Note } from './hear-notes.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, type Name } from './tale.ts';
 
 /** Words of which one stands where it is told. */
@@ -25,7 +28,7 @@ const makePatterns = (): readonly (readonly ['left', RegExp])[] => [
     ),
   ],
 ];
-let made: ReturnType<typeof makePatterns> | null = null;
+const patterns = once(makePatterns);
 
 /** Nobody has done it, or not in this batch. */
 const open =
@@ -74,14 +77,11 @@ function hear({ tokens, match, tale, span }: Note): PutRight | null {
 }
 
 /** The tokens with the liquid before what was left of it. */
-export const boiledDown = (cut: Cut): ReturnType<typeof hearNotes> =>
+export const boiledDown = (cut: Cut): Heard =>
   hearNotes<'left'>(cut, {
     cues,
     isWorth: ({ figures }) => figures > 0,
-    patterns: () => {
-      made ??= makePatterns();
-      return made;
-    },
+    patterns,
     isOpen: ({ text }, match) => open.test(text.slice(0, match.index + match[0].length)),
     hear: (_, note) => hear(note),
   });

@@ -5,10 +5,19 @@
  */
 
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
-import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isAny, isIngredient, isMark, isPot, isStop, spoken, wordOrStop } from '../words/token-is.ts';
-import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import {
+  endsDotted,
+  isAny,
+  isIngredient,
+  isMark,
+  isPot,
+  isStop,
+  setApart,
+  spoken,
+  wordOrStop,
+} from '../words/token-is.ts';
+import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
 import { joinedAt, type Story } from './story.ts';
@@ -108,6 +117,8 @@ interface Found {
   readonly listed?: true;
   /** It is said right behind: "minus 50 g". */
   readonly off?: true;
+  /** A third weight says what they leave. */
+  readonly told?: true;
   /** Of two that were mixed, the figure of the other one. */
   readonly mixed?: number;
   /** Both weights, the greater one first. */
@@ -140,12 +151,13 @@ const placeIn = (groups: Groups, names: string): number | null => {
 };
 
 /** "The olive bottle weighed 915 g before and 265 g after". */
-function weighedTwice(tokens: readonly Token[], story: Story, text: string, isTold = false): Found | null {
+function weighedTwice(tokens: readonly Token[], story: Story, text: string): Found | null {
   if (!aVessel.test(text)) return null;
+  let known: Found | null = null;
   for (const match of text.matchAll(twice)) {
     const { head = '', mid = '', m1 = '', m2 = '' } = match.groups ?? {};
     const groups = match.indices?.groups as Groups;
-    if ((groups['x']?.[0] ?? 0) >= story.turn) return null;
+    if ((groups['x']?.[0] ?? 0) >= story.turn) return known;
     const name = story.tokenAt(groups['x']?.[0] ?? 0);
     const a = story.tokenAt(groups['a']?.[0] ?? 0);
     const b = groups['b'] ? story.tokenAt(groups['b'][0]) : -1;
@@ -163,10 +175,12 @@ function weighedTwice(tokens: readonly Token[], story: Story, text: string, isTo
       return { name, more: a, less: a, from: name, to: a + 1 };
     if (b < 0 || first < 0 || last < 0 || isNamed(tokens, b)) continue;
     const [more, less] = first < last ? [a, b] : [b, a];
-    if (third.test(text.slice(groups['b']?.[1] ?? 0)) !== isTold) continue;
-    if (weightAt(tokens, more, less) > weightAt(tokens, less, less)) return { name, more, less, from: name, to: b + 1 };
+    if (!(weightAt(tokens, more, less) > weightAt(tokens, less, less))) continue;
+    const found = { name, more, less, from: name, to: b + 1 };
+    if (!third.test(text.slice(groups['b']?.[1] ?? 0))) return found;
+    known ??= { ...found, told: true };
   }
-  return null;
+  return known;
 }
 
 /** A name follows that the figure is of. */
@@ -189,8 +203,9 @@ function taredWays(): readonly RegExp[] {
 }
 
 /** "The jug is 85 g, the display said 226 g with the lye in it". */
-function emptyAndFull(tokens: readonly Token[], story: Story, text: string, isTold = false): Found | null {
+function emptyAndFull(tokens: readonly Token[], story: Story, text: string): Found | null {
   if (!aVessel.test(text) && !alone.test(text)) return null;
+  let known: Found | null = null;
   for (const pattern of taredWays()) {
     const match = pattern.exec(text);
     if (!match || match.index >= story.turn) continue;
@@ -199,17 +214,18 @@ function emptyAndFull(tokens: readonly Token[], story: Story, text: string, isTo
     if (t === null || g === null || x === null || t === g) continue;
     const [less, more, name] = [t, g, x].map((place) => story.tokenAt(place)) as [number, number, number];
     const behind = text.slice(match.index + match[0].length);
-    if (otherwise.test(match[0]) || twoOfThem.test(match[0]) || third.test(behind) !== isTold || fillsOn.test(behind))
-      continue;
+    if (otherwise.test(match[0]) || twoOfThem.test(match[0]) || fillsOn.test(behind)) continue;
     if (
       isNamed(tokens, less) ||
       (isNamed(tokens, more) && !isNamed(tokens, more, name)) ||
       !(weightAt(tokens, more, less) > weightAt(tokens, less, less))
     )
       continue;
-    return { name, more, less, from: Math.min(name, more, less), to: Math.max(name, more, less) + 1 };
+    const found = { name, more, less, from: Math.min(name, more, less), to: Math.max(name, more, less) + 1 };
+    if (!third.test(behind)) return found;
+    known ??= { ...found, told: true };
   }
-  return null;
+  return known;
 }
 
 const longestWay = 12;
@@ -429,9 +445,11 @@ export function byDifference(cut: Cut): Heard {
   let since = 0;
   for (const [k, sentence] of sentences.entries()) {
     if (sentence.from < since || sentence.text.length === 0) continue;
-    const wrong = misreckoned(cut, sentences, k);
-    if (wrong !== null) return { ...none, unheard: wrong };
     const first = foundAt(cut.tokens, sentences, k);
+    if (first?.told) {
+      out = withEither(out ?? cut.tokens, first) ?? out;
+      continue;
+    }
     const found = first && ofItsSolution(cut.tokens, first);
     if (!found || !isOnly(cut.tokens, found)) continue;
     if (countOf(cut.tokens, found.more) !== 1 && !(found.off && found.listed && isPot(cut.tokens[found.more + 1])))
@@ -461,28 +479,36 @@ function foundAt(tokens: readonly Token[], sentences: readonly Sentence[], k: nu
   const story = joinedAt(sentences, k, many);
   const text = plainly(tokens, story);
   if (!text.includes('#')) return null;
-  return weighedTwice(tokens, story, text) ?? emptyAndFull(tokens, story, text) ?? restOf(tokens, story, text);
+  let known: Found | null = null;
+  for (const way of [weighedTwice, emptyAndFull, restOf]) {
+    const found = way(tokens, story, text);
+    if (found && !found.told) return found;
+    known ??= found;
+  }
+  return known;
 }
 
 /** How far what is told may lie from what two weights leave, as a share of it. */
 const near = 0.02;
 
-/** "The bowl with the lard was 870 g, the bowl alone 320 g, so 500 g lard": nobody knows which figure is wrong. */
-function misreckoned({ tokens, prims }: Cut, sentences: readonly Sentence[], k: number): string | null {
-  const story = joinedAt(sentences, k, many);
-  const text = plainly(tokens, story);
-  if (!text.includes('#')) return null;
-  const found = weighedTwice(tokens, story, text, true) ?? emptyAndFull(tokens, story, text, true);
-  const told = found ? tokens.findIndex((token, at) => at >= found.to && isPlain(token)) : -1;
-  const name = tokens[found?.name ?? -1];
+/**
+ * "The bowl with the lard was 870 g, the bowl alone 320 g, so 500 g lard": it may as well be the 550 g that the two leave, and
+ * nobody knows which. Null where they agree, or the third weight is of something else.
+ */
+function withEither(tokens: readonly Token[], { name: at, more, less, to }: Found): Token[] | null {
+  const told = tokens.findIndex((token, k) => k >= to && isPlain(token));
+  const [name, weight] = [tokens[at], tokens[told]];
   const own = [tokens[told + 1], tokens[told + 2]].find((token) => isIngredient(token));
-  if (!found || found.more === found.less || told < 0 || told - found.to > farthestTold || !isIngredient(name))
-    return null;
+  if (!isPlain(weight) || told - to > farthestTold || !isIngredient(name)) return null;
   if (!isIngredient(own) || thingOf(own) !== thingOf(name)) return null;
-  const left = weightAt(tokens, found.more, found.less) - weightAt(tokens, found.less, found.less);
-  const said = weightAt(tokens, told, found.less);
-  if (!(Math.abs(said - left) > near * left)) return null;
-  return rawText(prims, tokens[found.from]?.from ?? 0, tokens[told + 1]?.to ?? 0).trim();
+  const left = weightAt(tokens, more, told) - weightAt(tokens, less, told);
+  if (!(Math.abs(weight.quantity.value - left) > near * left)) return null;
+  const out = [...tokens];
+  const text = `${written(weight.quantity)} or ${withValue(weight.quantity, left).text}`;
+  out[told] = { ...weight, quantity: { ...weight.quantity, upTo: left, text } };
+  for (const k of [more, less]) out[k] = setApart(out[k] as Figure, 'what it is reckoned from');
+  out[at] = asFiller(name);
+  return out;
 }
 const farthestTold = 12;
 
@@ -512,7 +538,7 @@ function taken(out: Token[], { name, listed, mixed, more, less, from, to }: Foun
   if (mixed !== undefined) {
     const all = weightAt(out, more, more) + weightAt(out, mixed, more);
     const share = 1 - weightAt(out, less, more) / all;
-    out[less] = endsDotted(part) ? wordOrStop(part) : asAside(part, 'what it is reckoned from');
+    out[less] = setApart(part, 'what it is reckoned from');
     for (const at of [more, mixed]) {
       const { quantity, ...figure } = out[at] as Figure;
       const now = withValue(quantity, quantity.value * share);
@@ -537,7 +563,7 @@ function taken(out: Token[], { name, listed, mixed, more, less, from, to }: Foun
     upTo: null,
     negative: false,
   };
-  if (!isOne) out[less] = endsDotted(part) ? wordOrStop(part) : asAside(part, 'what it is reckoned from');
+  if (!isOne) out[less] = setApart(part, 'what it is reckoned from');
   const at = listed ? more : placeFor(out, name, [more, less]);
   const stand = out[at] ?? whole;
   if (at !== more) out[more] = wordOrStop(whole);

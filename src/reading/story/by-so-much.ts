@@ -4,7 +4,7 @@
  * nobody knows whether it has the change already: that is left to be asked.
  */
 
-import { type PutRight, withValue } from '../taken-back/put-right.ts';
+import { type PutRight, reweighed, withValue } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isFat, isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
@@ -82,10 +82,7 @@ export function bySoMuch(cut: Cut): Heard {
       const value = sign === 0 ? difference : weight.quantity.value + sign * difference;
       const before = sentences.filter(({ from, to }) => to <= sentence.from && row.at >= from && row.at < to);
       if (value <= 0 || !isOfOthers(before[0]?.text, sentences[0]?.text)) continue;
-      out[row.figure] = {
-        ...weight,
-        quantity: { ...withValue(weight.quantity, value), numbers: weight.quantity.numbers },
-      };
+      out[row.figure] = reweighed(weight, value);
       out[figure] = asAside(tokens[figure] as Figure, 'a part of what was said');
       const first = story.tokenAt(found.index);
       let last = story.tokenAt(found.index + found[0].length - 1);
@@ -97,7 +94,7 @@ export function bySoMuch(cut: Cut): Heard {
         const gets = other ? out[other.figure] : undefined;
         if (!other || !isPlain(gets)) return none;
         const sum = gets.quantity.value + weightAt(tokens, figure, other.figure);
-        out[other.figure] = { ...gets, quantity: { ...withValue(gets.quantity, sum), numbers: gets.quantity.numbers } };
+        out[other.figure] = reweighed(gets, sum);
         out[last] = asFiller(tokens[last] as Name);
       }
       for (let at = first; at <= last; at++) {

@@ -4,6 +4,7 @@ import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { isAny } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
 import { type Tale, taleAt } from './tale.ts';
 
 export interface Span {
@@ -34,10 +35,7 @@ interface Hearing<Rule> {
 /** Notes of a post that are looked at: one with more of them tells no tale. */
 const mostNotes = 40;
 
-export function hearNotes<Rule>(
-  cut: Cut,
-  { cues, isWorth, patterns, isOpen, hear }: Hearing<Rule>,
-): { readonly tokens: readonly Token[]; readonly told: readonly PutRight[]; readonly unheard: string | null } {
+export function hearNotes<Rule>(cut: Cut, { cues, isWorth, patterns, isOpen, hear }: Hearing<Rule>): Heard {
   const tells = (token: Token): boolean => token.t === 'word' && cues.has(token.text);
   if (!cut.tokens.some(tells)) return { tokens: cut.tokens, told: [], unheard: null };
   const tokens = [...cut.tokens];

@@ -6,12 +6,12 @@
 
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isFat, isIngredient, isWeight, spoken, wordOrStop } from '../words/token-is.ts';
-import { asAside, type Figure, type Token } from '../words/tokens.ts';
+import { endsDotted, isFat, isIngredient, isWeight, setApart, spoken } from '../words/token-is.ts';
+import type { Figure, Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { joinedAt, type Story } from './story.ts';
-import { hush, isPlain, rowsBefore, rowsOfAlkali } from './tale.ts';
+import { joinedAt } from './story.ts';
+import { hush, isPlain, lettered, rowsBefore, rowsOfAlkali } from './tale.ts';
 
 const last =
   '(?:(?:the |my |our )?(?:very )?(?:last|previous) (?:time|one|batch|soap|loaf|pot|go|round)|(?:the )?(?:time|batch|one) before|last (?:week|month|year|spring|summer|autumn|fall|winter|sunday|weekend))';
@@ -35,16 +35,8 @@ const asksLye = /\bhow (?:much|many) (?:g(?:rams)? (?:of )?)?L\b|\bwhat (?:amoun
 /** Of what was last time it has so much, at the least and at the most. */
 const [leastOf, mostOf] = [0.6, 1.6];
 
-/** The text of a story in which `F` is a fat, `L` the alkali, `@` another name and `#` a weight. */
-function textOf(tokens: readonly Token[], story: Pick<Story, 'text' | 'tokenAt'>): string {
-  return story.text.replace(/[@#]/g, (sign, place: number) => {
-    const token = tokens[story.tokenAt(place)];
-    if (sign === '#') return isPlain(token) ? '#' : '…';
-    if (!isIngredient(token)) return '&';
-    const { kind } = token.meaning;
-    return kind === 'fat' ? 'F' : kind === 'alkali' ? 'L' : '@';
-  });
-}
+const textOf = (tokens: readonly Token[], told: Sentence): string =>
+  lettered(tokens, told.text, (place) => told.tokenAt(place));
 
 const near = 2;
 
@@ -60,7 +52,7 @@ function lyeOf(tokens: readonly Token[], sentences: readonly Sentence[], k: numb
   const [row] = alkali;
   if (!row || then.size !== 1 || Math.min(row.at, row.figure) < sentence.from || row.figure >= sentence.to) return null;
   const story = joinedAt(sentences, k, near);
-  const text = textOf(tokens, story);
+  const text = lettered(tokens, story.text, story.tokenAt);
   const begin = sentence.placeOf(Math.max(row.at, row.figure)) + 1;
   const groups = thisTime.exec(text.slice(begin))?.indices?.groups;
   const place = (groups?.['a'] ?? groups?.['b'])?.[0];
@@ -85,7 +77,7 @@ const isNamed = (tokens: readonly Token[], k: number): boolean => {
 /** All of a sentence is of last time: what it had was with another fat, or is of the lye that is asked for. */
 function isOfThen(tokens: readonly Token[], sentence: Sentence, whole: string): boolean {
   if (sentence.figures === 0 || !lastTime.test(sentence.text) || ofThis.test(sentence.text)) return false;
-  const text = textOf(tokens, { text: sentence.text, tokenAt: (place) => sentence.tokenAt(place) });
+  const text = textOf(tokens, sentence);
   if (!done.test(text)) return false;
   const rows = rowsBefore(tokens, tokens.length).filter(({ at }) => isFat(tokens[at]));
   const [own, others] = [true, false].map((is) =>
@@ -110,9 +102,7 @@ export function lastTimes(cut: Cut): Heard {
   const { tokens } = cut;
   if (!tokens.some((token) => cues.has(spoken(token)))) return { tokens, told: [] };
   const sentences = sentencesOf(cut);
-  const whole = sentences
-    .map((one) => textOf(tokens, { text: one.text, tokenAt: (place) => one.tokenAt(place) }))
-    .join('');
+  const whole = sentences.map((one) => textOf(tokens, one)).join('');
   let out: Token[] | null = null;
   const told: PutRight[] = [];
   for (const [k, sentence] of sentences.entries()) {
@@ -123,7 +113,7 @@ export function lastTimes(cut: Cut): Heard {
       const { row, now } = lye;
       const [was, is, name] = [tokens[row.figure] as Figure, tokens[now] as Figure, tokens[row.at]];
       const value = alike(is.quantity, was.quantity).value;
-      out[now] = endsDotted(is) ? wordOrStop(is) : asAside(is, 'said before');
+      out[now] = setApart(is, 'said before');
       const numbers = [...was.quantity.numbers, ...(endsDotted(is) ? is.quantity.numbers : [])];
       out[row.figure] = { ...was, quantity: { ...withValue(was.quantity, value), numbers } };
       told.push({

@@ -6,7 +6,7 @@
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
-import { isIngredient } from '../words/token-is.ts';
+import { isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
 import { isPlain, rowsOf, weightAt } from './tale.ts';
@@ -23,14 +23,17 @@ let made: RegExp | null = null;
 const surely = new RegExp(`\\b${fresh}\\b|\\bleft over\\b|\\bleftover\\b|\\b(?:afterwards|after)\\b`);
 const open = /\?|\b(?:if|should|would|could|might|may|maybe|perhaps|next|use|using|used|enough)\b/;
 
+/** Words of which one stands where it is told. */
+const cues: ReadonlySet<string> = new Set('left leftover over remain remains remained remaining'.split(' '));
+
 /** The list with what of it was used. */
 export function leftOfFull(cut: Cut): Heard {
   const none = { tokens: cut.tokens, told: [], unheard: null };
+  if (!cut.tokens.some((token) => cues.has(spoken(token)))) return none;
   const out = [...cut.tokens];
   const told: PutRight[] = [];
   for (const sentence of sentencesOf(cut)) {
-    if (sentence.figures !== 2 || sentence.names !== 1 || !/\b(?:left|leftover|over|remain)/.test(sentence.text))
-      continue;
+    if (sentence.figures !== 2 || sentence.names !== 1) continue;
     made ??= makePattern();
     const match = made.exec(sentence.text);
     const at = match?.indices?.groups;

@@ -10,6 +10,7 @@ import { isFat, isIngredient, isMark, isStop, spoken } from '../words/token-is.t
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import { hearNotes, type Span } from './hear-notes.ts';
+import type { Heard } from './heard.ts';
 import { hush, isPlain, isSum, type Name, rowOf, rowsBefore, rowsOf, type Told, toldIn, weightAt } from './tale.ts';
 
 /** Words of which one stands in each note that does so. */
@@ -375,7 +376,7 @@ const open =
   /\?|\b(?:if|could|would(?! not\b)|might|may|maybe|perhaps|next time|last time|some ?day|usually|normally|always|thinking|wondering|ought i|should (?:i|we)|hers|his|theirs|she|he|they)\b/;
 
 /** The weights as a note leaves them. */
-export const madeGood = (cut: Cut): ReturnType<typeof hearNotes> =>
+export const madeGood = (cut: Cut): Heard =>
   hearNotes<Rule>(cut, {
     cues,
     isWorth: (sentence) => sentence.figures > 0 || (sentence.names > 0 && namesSlip.test(sentence.text)),

@@ -5,8 +5,8 @@
 
 import type { PutRight } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isFat, isIngredient, spoken, wordOrStop } from '../words/token-is.ts';
-import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { isFat, isIngredient, setApart, spoken } from '../words/token-is.ts';
+import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, rowsOf } from './tale.ts';
@@ -94,7 +94,7 @@ export function neitherIn(cut: Cut): Heard {
       if (isIngredient(name)) out[at] = asFiller(name);
       if (!isPlain(weight)) continue;
       gone.push(weight);
-      out[figure] = endsDotted(weight) ? wordOrStop(weight) : asAside(weight, 'left out');
+      out[figure] = setApart(weight, 'left out');
     }
     // other names of the refusal
     for (let at = sentence.from; at < sentence.to; at++) {

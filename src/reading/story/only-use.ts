@@ -5,8 +5,8 @@
 
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isIngredient, spoken, wordOrStop } from '../words/token-is.ts';
-import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { endsDotted, isIngredient, setApart, spoken, wordOrStop } from '../words/token-is.ts';
+import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { placeFor, vessels } from './by-difference.ts';
 import type { Heard } from './heard.ts';
 import { joinedAt } from './story.ts';
@@ -92,7 +92,7 @@ export function onlyUse(cut: Cut): Heard {
       const one = out[k];
       if (one && k !== name && (one.t === 'word' || one.t === 'name')) out[k] = asFiller(one);
     }
-    out[less] = endsDotted(is) ? wordOrStop(is) : asAside(is, 'said before');
+    out[less] = setApart(is, 'said before');
     const at = more < name ? more : placeFor(tokens, name, [more, less]);
     const stand = out[at] ?? was;
     if (at !== more) out[more] = wordOrStop(was);

@@ -6,30 +6,25 @@
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { relations } from '../words/cue-words.ts';
-import { endsDotted, isIngredient, spoken, wordOrStop } from '../words/token-is.ts';
-import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { endsDotted, isIngredient, setApart, spoken } from '../words/token-is.ts';
+import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { isPlain, rowsBefore, rowsOfAlkali } from './tale.ts';
+import { isPlain, lettered, rowsBefore, rowsOfAlkali } from './tale.ts';
 
 const softly = '(?:(?:always|usually|normally|just|only|now|she|he|they|about|once|still|would|in|on|with) )*';
 const theirs = new RegExp(
-  `\\b(?:(?:my|our|the|a|one|his|her|that) )?(?:[a-z]+ )?(?:${relations.trim().replace(/ /g, '|')})s? ${softly}(?:takes?|took|uses?|used|puts?|has|had|does|did|says?|said|insists?|swears? by|recommends?|goes|thinks|reckons|wants) ${softly}(?<a>#)(?: (?:of )?(?:the )?L)?(?<of> (?:for|with|in|on|of) (?:exactly |just )?(?:the |these |those |this |that |her |his |our |my )*(?:same|very same|these|those|this|that|it|them|one|oils|fats|recipe|amounts?|list)\\b[^#@L.;,?]{0,20})?`,
+  `\\b(?:(?:my|our|the|a|one|his|her|that) )?(?:[a-z]+ )?(?:${relations.trim().replace(/ /g, '|')})s? ${softly}(?:takes?|took|uses?|used|puts?|has|had|does|did|says?|said|insists?|swears? by|recommends?|goes|thinks|reckons|wants) ${softly}(?<a>#)(?: (?:of )?(?:the )?L)?(?<of> (?:for|with|in|on|of) (?:exactly |just )?(?:the |these |those |this |that |her |his |our |my )*(?:same|very same|these|those|this|that|it|them|one|oils|fats|recipe|amounts?|list)\\b[^#@FL.;,?]{0,20})?`,
   'd',
 );
 const mine =
-  /\b(?:i|we|ive|weve) (?:(?:have|had|just|only|actually|then|now|myself|did|really|finally) )*(?:put in|put|used|took|weighed|added|poured in|poured|dissolved|went with|stayed (?:at|with)|stopped at) (?:(?:in|out|only|just|at|about|exactly) )*(?<o>#)(?! (?:of )?(?:the )?[@L])/d;
+  /\b(?:i|we|ive|weve) (?:(?:have|had|just|only|actually|then|now|myself|did|really|finally) )*(?:put in|put|used|took|weighed|added|poured in|poured|dissolved|went with|stayed (?:at|with)|stopped at) (?:(?:in|out|only|just|at|about|exactly) )*(?<o>#)(?! (?:of )?(?:the )?[@FL])/d;
 const open = /\b(?:if|next|last (?:time|batch|year|month|week)|more|less|extra|another)\b/;
 /** Of what others take it has so much, at the least and at the most. */
 const [leastOf, mostOf] = [0.65, 1.6];
 
 const textOf = (tokens: readonly Token[], sentence: Sentence): string =>
-  sentence.text.replace(/[@#]/g, (sign, place: number) => {
-    const token = tokens[sentence.tokenAt(place)];
-    if (sign === '#') return isPlain(token) ? '#' : '…';
-    if (!isIngredient(token)) return '&';
-    return token.meaning.kind === 'alkali' ? 'L' : '@';
-  });
+  lettered(tokens, sentence.text, (place) => sentence.tokenAt(place));
 
 const isFew = (a: Figure, b: Figure): boolean => {
   const share = alike(a.quantity, b.quantity).value / b.quantity.value;
@@ -92,7 +87,7 @@ export function othersTake(cut: Cut): Heard {
     });
     // the lye is weighed beside it
     if (row && more.length === 0 && !own && found.groups?.['of'] && isPlain(weight) && isFew(weight, other)) {
-      out[figure] = endsDotted(other) ? wordOrStop(other) : asAside(other, 'what somebody else says');
+      out[figure] = setApart(other, 'what somebody else says');
       return { tokens: out, told: [told(row.figure, sentence)] };
     }
     if (!own || row) continue;
@@ -107,7 +102,7 @@ export function othersTake(cut: Cut): Heard {
       ...other,
       quantity: { ...withValue(other.quantity, alike(is.quantity, other.quantity).value), numbers },
     };
-    out[taken.figure] = endsDotted(is) ? wordOrStop(is) : asAside(is, 'said before');
+    out[taken.figure] = setApart(is, 'said before');
     return { tokens: out, told: [told(taken.figure, sentence), { ...told(taken.figure, taken.told), gone: [] }] };
   }
   return none;

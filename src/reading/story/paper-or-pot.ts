@@ -2,12 +2,15 @@
  * "Card says 150 g coconut, I've gone and put 300 g in the pot", "for the shea the book wants 40 g, I used 60 g": what a
  * paper says of one weight, and what was put in. The pot counts.
  */
+
+import { once } from '../once.ts';
 import { alike, type PutRight, written } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
 import { seasons } from '../words/cue-words.ts';
 import { isIngredient } from '../words/token-is.ts';
 import { asAside, asFiller, type Token } from '../words/tokens.ts';
 import { hearNotes, type Note } from './hear-notes.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, isSum, type Name, rowsOf, toldIn, weightAt } from './tale.ts';
 
 /** Words of which one stands where it is told. */
@@ -29,7 +32,7 @@ const makePatterns = (): readonly (readonly ['said', RegExp])[] =>
     `(?<!\\b(?:in|on|from|by|with) )\\b${paper} ${says} (?<a>#) (?:of )?(?:the )?(?<f>@)${but}${did} (?<b>#)${behind}`,
     `\\bfor (?:the |my )?(?<f>@) (?:, )?${paper} ${says} (?<a>#)${but}${did} (?<b>#)${behind}`,
   ].map((source) => ['said', new RegExp(source, 'd')] as const);
-let made: ReturnType<typeof makePatterns> | null = null;
+const patterns = once(makePatterns);
 
 /** Nobody has done it, not in this batch, or not all of it. */
 const open =
@@ -84,14 +87,11 @@ function hear(tokens: Token[], { match, tale, span, sentence }: Note): PutRight 
 }
 
 /** The list with what was put in. */
-export const paperOrPot = (cut: Cut): ReturnType<typeof hearNotes> =>
+export const paperOrPot = (cut: Cut): Heard =>
   hearNotes<'said'>(cut, {
     cues,
     isWorth: ({ figures, names }) => figures > 1 && names > 0,
-    patterns: () => {
-      made ??= makePatterns();
-      return made;
-    },
+    patterns,
     isOpen: ({ text }, match) => open.test(match[0]) || elsewhen.test(text.slice(0, match.index)),
     hear: (_, note) => hear(note.tokens, note),
   });

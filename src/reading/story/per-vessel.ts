@@ -13,6 +13,7 @@ import type { Heard } from './heard.ts';
 import { ofLast } from './last-time.ts';
 import { isPlain, rowsBefore, rowsOfAlkali } from './tale.ts';
 
+/** What the whole is parted among: moulds, pots, bars, or who makes them. */
 const vessel =
   '(?:mou?ld|pot|pan|tin|tray|bar|loaf|batch|box|block|slab|puck|cake|kettle|bowl|bucket|soap|lot|load|cavity|hole|compartment|table|group|team|pupil|student|child|kid|person|participant|guest)';
 const vessels =

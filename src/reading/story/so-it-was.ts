@@ -6,8 +6,8 @@
 
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isIngredient, spoken, wordOrStop } from '../words/token-is.ts';
-import { asAside, type Figure, type Token } from '../words/tokens.ts';
+import { endsDotted, isIngredient, setApart, spoken } from '../words/token-is.ts';
+import type { Figure, Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, weightAt } from './tale.ts';
@@ -80,7 +80,7 @@ export function soItWas(cut: Cut): Heard {
     const value = alike(is.quantity, was.quantity).value;
     for (const at of same === null ? [now] : [now, same]) {
       const one = out[at] as Figure;
-      out[at] = endsDotted(one) ? wordOrStop(one) : asAside(one, 'said before');
+      out[at] = setApart(one, 'said before');
     }
     out[row.figure] = {
       ...was,

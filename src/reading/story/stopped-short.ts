@@ -5,7 +5,7 @@
 
 import { alike, type PutRight, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isIngredient, isRole, spoken, wordOrStop } from '../words/token-is.ts';
+import { endsDotted, isIngredient, isRole, setApart, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
 import { joinedAt } from './story.ts';
@@ -62,7 +62,7 @@ export function stoppedShort(cut: Cut): Heard {
       if (token && (token.t === 'word' || (token.t === 'name' && !isIngredient(token) && !isRole(token, 'after'))))
         out[at] = asFiller(token);
     }
-    out[less] = endsDotted(now) ? wordOrStop(now) : asAside(now, 'said before');
+    out[less] = setApart(now, 'said before');
     const spare = endsDotted(now) ? now.quantity.numbers : [];
     const countsAt = (figure: number): void => {
       const row = tokens[figure] as Figure;

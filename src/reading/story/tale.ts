@@ -154,3 +154,13 @@ export function hush(
     else if (token.t === 'name' && token.meaning.kind !== 'role') out[k] = asFiller(token);
   }
 }
+
+/** A text in which `F` is a fat, `L` the alkali, `@` another thing that may go in, `&` a name of none and `#` a plain weight. */
+export const lettered = (tokens: readonly Token[], text: string, tokenAt: (place: number) => number): string =>
+  text.replace(/[@#]/g, (sign, place: number) => {
+    const token = tokens[tokenAt(place)];
+    if (sign === '#') return isPlain(token) ? '#' : '…';
+    if (!isIngredient(token)) return '&';
+    const { kind } = token.meaning;
+    return kind === 'fat' ? 'F' : kind === 'alkali' ? 'L' : '@';
+  });

@@ -2,6 +2,8 @@
  * "First render gave 900 g of beef tallow, second render gave 825 g, and both went into the kettle": two lots of one fat,
  * each with its weight, that went in together.
  */
+
+import { once } from '../once.ts';
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
 import { seasons } from '../words/cue-words.ts';
@@ -9,6 +11,7 @@ import { isFat } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
 import { hearNotes, type Note } from './hear-notes.ts';
+import type { Heard } from './heard.ts';
 import { isPlain, isSum, rowsOf, toldIn, weightAt } from './tale.ts';
 
 /** Words of which one stands where it is told. */
@@ -24,7 +27,7 @@ const makePatterns = (): readonly (readonly ['lots', RegExp])[] =>
   [
     `\\b(?:first|one|old|older|earlier)\\b[^#@?]{0,36} (?<a>#) (?:of )?(?:the |my )?(?<f>@)[^#@?]{0,24}?${and} ${second}\\b[^#@?]{0,36}? (?<b>#)(?: (?:of )?(?:the |my )?(?<g>@))?${and} (?:${both} ${into}|(?:i |we )?(?:put|poured|tipped|melted|combined|mixed|used) (?:in )?${both})`,
   ].map((source) => ['lots', new RegExp(source, 'd')] as const);
-let made: ReturnType<typeof makePatterns> | null = null;
+const patterns = once(makePatterns);
 
 /** Nobody has done it, or not with both. */
 const open =
@@ -65,14 +68,11 @@ function hear({ match, tale, tokens, span }: Note): PutRight | null {
 }
 
 /** The list in which they count together. */
-export const twoLots = (cut: Cut): ReturnType<typeof hearNotes> =>
+export const twoLots = (cut: Cut): Heard =>
   hearNotes<'lots'>(cut, {
     cues,
     isWorth: ({ figures, names }) => figures > 0 && names > 0,
-    patterns: () => {
-      made ??= makePatterns();
-      return made;
-    },
+    patterns,
     isOpen: ({ text }, match) => open.test(match[0]) || elsewhen.test(text.slice(0, match.index)),
     hear: (_, note) => hear(note),
   });

@@ -4,7 +4,7 @@
  * on top of the 112 g, so it has 120 g now". What comes of the sum counts.
  */
 
-import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
+import { alike, type PutRight, reweighed, written } from '../taken-back/put-right.ts';
 import {
   endsDotted,
   isAny,
@@ -300,7 +300,7 @@ export function whatStays(tokens: readonly Token[]): Heard {
       // "600 g of olive", which fills up, too
       if (row && isPlain(own) && more.length === 0) {
         const value = own.quantity.value + alike(filled.quantity, own.quantity).value;
-        out[row.figure] = { ...own, quantity: { ...withValue(own.quantity, value), numbers: own.quantity.numbers } };
+        out[row.figure] = reweighed(own, value);
         out[fills.figure] = asAside(filled, 'a part of what was said');
         out[fills.name] = asFiller(name);
         rest = `, and ${written(filled.quantity)} more of ${name.text} for what was missing`;

@@ -3,7 +3,7 @@
  * has that one. Where none or several do, it is asked.
  */
 
-import { withValue } from '../taken-back/put-right.ts';
+import { reweighed, withValue } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { spoken } from '../words/token-is.ts';
@@ -53,8 +53,7 @@ export function zeroDropped(cut: Cut): Heard {
     const [weight, figure] = [tokens[row] as Figure, tokens[at] as Figure];
     const value = weightAt(tokens, at, row);
     const out = tokens.map((token, k) => {
-      if (k === row)
-        return { ...weight, quantity: { ...withValue(weight.quantity, value), numbers: weight.quantity.numbers } };
+      if (k === row) return reweighed(weight, value);
       // "20??"
       const isAgain = isPlain(token) && !isOfRow(k) && isSum(weightAt(tokens, k, row), weight.quantity.value);
       if (k >= sentence.from && k < sentence.to && token.t === 'quantity' && token.quantity.value === 0)

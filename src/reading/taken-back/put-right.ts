@@ -6,7 +6,7 @@ import { withUnit } from '../columns/columns.ts';
 import type { Item } from '../rows/items.ts';
 import type { Quantity } from '../words/quantities.ts';
 import { isAny, isStop, wordAt } from '../words/token-is.ts';
-import { asFiller, type Token } from '../words/tokens.ts';
+import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 
 /** Something that the post takes back. */
 export interface PutRight {
@@ -134,6 +134,12 @@ export function withValue(of: Quantity, value: number): Quantity {
   const text = `${Number((value / (of.unit?.factor ?? 1)).toPrecision(4))} ${of.unit?.id ?? ''}`.trim();
   return { ...of, value, other: null, text, numbers: [] };
 }
+
+/** A weight that is another one now, in the figures of the post that it stands in. */
+export const reweighed = (weight: Figure, value: number): Figure => ({
+  ...weight,
+  quantity: { ...withValue(weight.quantity, value), numbers: weight.quantity.numbers },
+});
 
 /** A figure that puts another right is seldom this many times larger or smaller. */
 const mostChanged = 2.5;

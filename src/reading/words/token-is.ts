@@ -1,5 +1,5 @@
 /** What a token is, and what stands around one: the questions that several rules ask. */
-import { asFiller, type Figure, type Token } from './tokens.ts';
+import { asAside, asFiller, type Figure, type Token } from './tokens.ts';
 
 /** A word that says what a figure is for, by its id. */
 export const isRole = (token: Token | undefined, id: string): boolean =>
@@ -90,6 +90,10 @@ export const endsDotted = (token: Token | undefined): boolean =>
 /** What stays of a figure that counts elsewhere: its full stop, or a word that says nothing. */
 export const wordOrStop = (token: Token): Token =>
   endsDotted(token) ? { t: 'sign', from: token.from, to: token.to, text: '.', sort: null } : asFiller(token);
+
+/** A figure that counts for nothing by itself; one that ends its sentence leaves its full stop there. */
+export const setApart = (figure: Figure, reason: string): Token =>
+  endsDotted(figure) ? wordOrStop(figure) : asAside(figure, reason);
 
 /** The sentence around token `k`, at most so many tokens to each side. */
 export function sentenceAt(tokens: readonly Token[], k: number, most: number): Span {
