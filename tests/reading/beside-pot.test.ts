@@ -1,5 +1,7 @@
 // What is written around a whole list and is of nothing in the pot, and what looks like it and is.
 import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
 import { potOf } from './pot.ts';
 
 const asListed = {
@@ -45,6 +47,13 @@ describe('what a label says is of another time', () => {
       potOf(`${wish} Just olive 480 g, coconut 240 g, palm 220 g, castor 60 g then. NaOH 138 g, water 310 g. Ok?`),
     ).toEqual({ grams: asListed, doubts: [] }),
   );
+
+  test('and the answer says so', () => {
+    const post = `I wished for 80 g of cocoa butter too, but the shop had none. ${list}`;
+    expect(readRecipe(makeReader(loadCatalogue()), post).assumptions.map(({ text }) => text)).toContain(
+      'I left out what was only wished for.',
+    );
+  });
 
   test('but one that came true is', () =>
     expect(

@@ -72,4 +72,11 @@ describe('no weight of lye is lost', () => {
     const pot = potOf(post);
     expect(pot === null || pot['naoh'] === 103).toBe(true);
   });
+  test.each(['I had 103 g of lye left in the old tub.', 'We keep lye in 103 g bags.'])('it is asked: %s', (said) =>
+    expect(potOf(`${said} 300 g palm, 250 g sunflower, 190 g coconut, water 230 g. How bad?`)).toBeNull(),
+  );
+  test('not where the lye is asked for', () =>
+    expect(
+      potOf('We keep lye in 103 g bags. 300 g palm, 250 g sunflower, 190 g coconut, water 230 g. How much lye?'),
+    ).toEqual({ 'palm-oil': 300, 'sunflower-oil': 250, 'coconut-oil': 190, water: 230 }));
 });

@@ -65,6 +65,7 @@ describe('a total of the fats is compared with the fats alone', () => {
     `Altogether 800 g of oils in my pot: ${rows}. ${lye}`,
     `${rows}. Comes to 800 g oils. ${lye}`,
     `${rows}, 1168 g altogether with ${lye}`,
+    `${rows}, water 250 g, NaOH 118 g. 918 g in total, the water apart.`,
   ])('and fits: %s', (post) =>
     expect(potOf(post)).toEqual({
       'olive-oil-virgin': 500,

@@ -140,6 +140,14 @@ describe('told of one mould, and of all', () => {
       { 'olive-oil-virgin': 600, lard: 450, 'coconut-oil': 300 },
     ],
     [
+      'Six groups. Each group weighed 100 g olive, 40 g coconut, 20 g NaOH and 45 g water. I had all six lots poured together into one big pot. Ok?',
+      { 'olive-oil-virgin': 600, 'coconut-oil': 240, naoh: 120, water: 270 },
+    ],
+    [
+      'Three pots, each has 300 g olive, 100 g coconut, 55 g lye and 120 g water. I poured all three together into one bowl. Ok?',
+      { 'olive-oil-virgin': 900, 'coconut-oil': 300, naoh: 165, water: 360 },
+    ],
+    [
       'Each group gets 200 g olive and 100 g coconut. How much lye for all 5 groups?',
       { 'olive-oil-virgin': 1000, 'coconut-oil': 500 },
     ],
@@ -189,4 +197,16 @@ describe('two pots that became one', () => {
       { lard: 500, 'coconut-oil': 100 },
     ],
   ])('%s', (text, grams) => expect(potOf(text)).toMatchObject({ grams, doubts: [] }));
+});
+
+describe('a size told behind the rows of its own sentence', () => {
+  test('is asked about', () =>
+    expect(
+      potOf('The card is 600 g lard and 240 g coconut, and I made ten percent more. Lye 128 g, water 300 g. Ok?')
+        .doubts,
+    ).toEqual(['corrected']));
+  test('a part of a jar is none', () =>
+    expect(
+      potOf('Olive 700 g, lye 174 g, water 400 g. I bought a 1 kg jar of coconut and put in half of it. Ok?'),
+    ).toMatchObject({ grams: { 'coconut-oil': 500 }, doubts: [] }));
 });
