@@ -11,6 +11,7 @@ import { type Cut, itemize } from './itemize.ts';
 import type { RecipeReading } from './reading.ts';
 import { asksOfSize, asTheyStand, multiplied, timesAll, unsurelyMany } from './recipe/another-size.ts';
 import { assemble } from './recipe/assemble.ts';
+import { timedEach, timesBehind, timesEach } from './recipe/times-each.ts';
 import { bind, settledOn } from './rows/bind.ts';
 import type { Item } from './rows/items.ts';
 import { choices, recipePointedAt, type Several, severalIn } from './several/several.ts';
@@ -105,6 +106,12 @@ function readPart(
   settled: Settled | null,
   done: InWords | null = null,
 ): RecipeReading {
+  const each = settled ? null : timesEach(input, fatOf(reader));
+  const once = each && timesAll(each.text, fatOf(reader));
+  if (each && once?.factor === null && once.unsure === undefined) {
+    const made = timedEach(readPart(reader, each.text, severalIn(each.text), null), each);
+    if (made) return made;
+  }
   const { text: post, factor, said, unsure, but, anew, apart } = timesAll(input, fatOf(reader));
   const { reading: first, unheardChange } = readOne(reader, post === input ? several : severalIn(post), settled, done);
   const again = (rest: string): RecipeReading => readOne(reader, severalIn(rest), null).reading;
@@ -128,7 +135,8 @@ function readPart(
   const heard = settled ? read : hearing(read, unheardChange);
   const whole = factor === null ? heard : ofMadeSize(asksOfSize(heard) ? read : heard, factor);
   if (factor !== null) return multiplied(whole, factor, said, but, anew, apart);
-  const many = unsurelyMany(post, whole) ?? (whole.doubts.length === 0 && unsure !== undefined ? unsure : null);
+  const many =
+    unsurelyMany(post, whole) ?? (whole.doubts.length === 0 ? (unsure ?? (settled ? null : timesBehind(post))) : null);
   if (many !== null) return { ...whole, doubts: [{ id: 'corrected', said: many }] };
   const lost = settled ? null : lyeLost(post, whole);
   if (lost !== null) return { ...whole, doubts: [{ id: 'unplaced', said: lost }] };

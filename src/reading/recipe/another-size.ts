@@ -2,6 +2,7 @@
 
 import type { RecipeReading } from '../reading.ts';
 import { relations } from '../words/cue-words.ts';
+import { factorOf, words } from './factor.ts';
 import { type FatApart, type FatOf, fatsApart } from './fats-apart.ts';
 import { type Anew, type Kept, toldAnew } from './told-anew.ts';
 
@@ -35,17 +36,6 @@ function mayAsk(post: string): boolean {
   return false;
 }
 
-const words: Readonly<Record<string, number>> = {
-  double: 2,
-  twice: 2,
-  triple: 3,
-  treble: 3,
-  'three times': 3,
-  quadruple: 4,
-  halve: 0.5,
-  half: 0.5,
-};
-
 /** It was done before the figures were written down, or only may be done. */
 const donePast =
   /\b(?:(?:i|we)(?!['’](?:m|ll|d|re)\b| (?:am|are|will|shall|would|want|need)\b)|have|has|had|'ve|already|was|were|been|took|made|if|could|can|should|might|would|when)\b[^.!?\n]{0,30}$/i;
@@ -63,8 +53,8 @@ const lately =
 const another = /\b(?:last (?:month|time|week|year|summer|winter|spring|autumn|batch)|yesterday|before)\b/i;
 const earlier = /\b(?:last (?:month|time|week|year|batch)|yesterday|(?:days?|weeks?|months?|years?) ago)\b/i;
 /** The figures are those behind it, or this one is made as it is written. */
-const afterwards =
-  /\b(?:these|those|figures?|amounts?|weights?|above|list|that|this|here)(?: above)? (?:are|is) (?:already |now )?(?:the )?(?:doubled|halved|tripled|trebled|quadrupled)\b|\balready (?:doubled|halved|tripled|trebled|quadrupled)\b|\b(?:these|those|they|the figures|the amounts|above|below) (?:are|is) (?:already |now )?(?:the|my) (?:doubled|halved|tripled|trebled|double|half|new|final) (?:amounts?|figures?|weights?|ones?|list|batch|recipe)\b|\b(?:today|this time|now)\b[^.!?\n]{0,24}\bas (?:it (?:is|stands)|written|listed)\b|\b(?:that|this|these|those|it)(?:['’]?s| is| are) (?:what|the (?:list|figures?|amounts?))\b[^.!?\n]{0,16}\b(?:on (?:the|my|that) (?:list|card|page|sheet)|above|here|written|wrote|listed|typed|posted|gave|see)\b/i;
+export const afterwards =
+  /\b(?:doubled|halved|tripled|trebled|quadrupled) (?:it|this|that|everything|all|the)\b[^.!?\n]{0,24}\balready\b|\b(?:these|those|figures?|amounts?|weights?|above|list|that|this|here)(?: above)? (?:are|is) (?:already |now )?(?:the )?(?:doubled|halved|tripled|trebled|quadrupled)\b|\balready (?:doubled|halved|tripled|trebled|quadrupled)\b|\b(?:these|those|they|the figures|the amounts|above|below) (?:are|is) (?:already |now )?(?:the|my) (?:doubled|halved|tripled|trebled|double|half|new|final) (?:amounts?|figures?|weights?|ones?|list|batch|recipe)\b|\b(?:today|this time|now)\b[^.!?\n]{0,24}\bas (?:it (?:is|stands)|written|listed)\b|\b(?:that|this|these|those|it)(?:['’]?s| is| are) (?:what|the (?:list|figures?|amounts?))\b[^.!?\n]{0,16}\b(?:on (?:the|my|that) (?:list|card|page|sheet)|above|here|written|wrote|listed|typed|posted|gave|see)\b/i;
 /** "My aunt makes big pots, three times everything", "I read it slowly, twice everything": nothing that was made. */
 const notMade = new RegExp(
   `\\b(?:check|weigh|measur|count|compar|tar|test|read|went|gone|go|look)(?:ed|ing|s|e)?\\b[^.!?\\n]*$|\\b(?:she|he|they|(?:my|our|her|his|the) (?:${relations.replaceAll(' ', '|')})s?|people|others)\\b(?![^.!?\\n]*\\b(?:i|we)\\b)[^.!?\\n]*$`,
@@ -158,7 +148,7 @@ const resized = new RegExp(
 );
 /** "Half a batch of this, please", "everything twice", ", three times everything", and "(x2)" in a line of its own, behind the recipe. */
 const short =
-  /(?<=[,;:(–—.!?\n-] ?)(?<![a-z]-)(?:so |hence |thus |i\.?e\.? |that(?:['’]?s| is) |which is |meaning )?(?:just |exactly )?(?<lot>half|(?:a|one|two|three) (?:thirds?|quarters?)|double|twice|triple|treble|quadruple|(?:two|three|four|five|six|seven|eight|ten|one and a half|two and a half) (?:times|[x×])) (?:of )?(?:the )?(?:everything|all of (?:it|this|that|the above)|(?:all|each|every) (?:the |single )?(?:lines?|rows?|amounts?|figures?|numbers?|weights?|ingredients?))(?=\s*(?:$|[.,;:!)–—-]|(?:please|pls|in (?:one|a|the same) (?:\w+ )?(?:pot|go|pan)|today|then|(?:and|so) (?:i|we|that|it))\b))|\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|\b(?<many>\d+|two|three|four|five|six) (?:batches|lots|loads) of (?:this|that|it|the above)\b(?<!lots of it(?= in (?:there|the (?:loaf|soap|jug|pot|water))\b))|(?<!\b(?:check|weigh|measur|count|compar|tar|test|read|went over|gone over|go over|looked at)(?:ed|ing|s|e)? )(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot|(?:all|each|every) (?:the |single )?(?:lines?|rows?|amounts?|figures?|numbers?|weights?))(?: (?:on|in|of|from) (?:[a-z]+ ){0,2}[a-z]+| above| here| listed)? (?:(?<verb>twice)(?! (?:\w+ed|read)\b)|times (?<of>two|three|four|\d+(?:[.,]\d+)?))\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
+  /(?<=[,;:(–—.!?\n-] ?)(?<![a-z]-)(?:so |hence |thus |i\.?e\.? |that(?:['’]?s| is) |which is |meaning )?(?:just |exactly )?(?<lot>half|(?:a|one|two|three) (?:thirds?|quarters?)|double|twice|triple|treble|quadruple|(?:two|three|four|five|six|seven|eight|ten|one and a half|two and a half) (?:times|[x×])) (?:of )?(?:the )?(?:everything|all of (?:it|this|that|the above)|(?:all|each|every) (?:the |single )?(?:lines?|rows?|amounts?|figures?|numbers?|weights?|ingredients?))(?=\s*(?:$|[.,;:!)–—-]|(?:please|pls|in (?:one|a|the same) (?:\w+ )?(?:pot|go|pan)|today|then|(?:and|so) (?:i|we|that|it))\b))|\b(?<part>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load) of (?:this|that|it|the above)\b|\b(?<many>\d+|two|three|four|five|six) (?:batches|lots|loads) of (?:this|that|it|the above)\b(?<!lots of it(?= in (?:there|the (?:loaf|soap|jug|pot|water))\b))|(?<!\b(?:check|weigh|measur|count|compar|tar|test|read|stir|blend|mix|strain|filter|sieve|heat|went over|gone over|go over|looked at)(?:ed|ing|s|e|red|d)? )(?:everything|all of (?:it|this|that)|all this|the (?:whole )?lot|(?:all|each|every) (?:the |single )?(?:lines?|rows?|amounts?|figures?|numbers?|weights?))(?: (?:on|in|of|from) (?:[a-z]+ ){0,2}[a-z]+| above| here| listed)? (?:(?<verb>twice)(?! (?:\w+ed|read)\b)|times (?<of>two|three|four|\d+(?:[.,]\d+)?))\b|\n[ \t]*[(*–-]?[ \t]*(?:[x×] ?(?<by>\d+(?:[.,]\d+)?)|(?<times>\d+(?:[.,]\d+)?) ?[x×])(?=[ \t]*(?:[.!,;)\n]|$|for ))/i;
 /** "I made three times this recipe: …": over the recipe it is done with. */
 const ofThis =
   '(?:this(?: one| recipe| batch| list| card)?|(?:the|my) (?:following|recipe below|list below|card below|below)(?: recipe| list| card)?)(?: (?:today|tonight|yesterday|last night|this (?:morning|afternoon|evening)))?';
@@ -197,52 +187,6 @@ const otherTime =
 /** The recipe that stands before is the whole one. */
 const full =
   /\b(?:full|whole|complete|original|entire|normal|usual) (?:\w+ )?(?:recipe|batch|loaf|amounts?|one|size)\b|\boriginal(?:ly)?:/i;
-const byVerb: Readonly<Record<string, number>> = {
-  halved: 0.5,
-  doubled: 2,
-  tripled: 3,
-  trebled: 3,
-  quadrupled: 4,
-  triple: 3,
-  quartered: 0.25,
-};
-/** "Half", "two thirds", "60 %", "three times", "one and a half", "1.5 x". */
-function factorOf(said: string): number | undefined {
-  const word = said.toLowerCase();
-  const number = word.replace(/ ?(?:times|[x×])$/, '').trim();
-  const factor = words[word] ?? byVerb[word] ?? sumOf(number);
-  return factor > 0 && factor <= mostTimes ? factor : undefined;
-}
-
-const parts: Readonly<Record<string, number>> = {
-  half: 2,
-  third: 3,
-  quarter: 4,
-  fourth: 4,
-  fifth: 5,
-  sixth: 6,
-  eighth: 8,
-  tenth: 10,
-};
-const signs: Readonly<Record<string, number>> = { '½': 1 / 2, '⅓': 1 / 3, '⅔': 2 / 3, '¼': 1 / 4, '¾': 3 / 4 };
-const cardinals = 'zero one two three four five six seven eight nine ten'.split(' ');
-
-/** "One and a half", "two thirds", "1 1/2", "2/3", "60 %"; NaN for anything else. */
-function sumOf(said: string): number {
-  const share = /^([\d.,]+) ?(?:%|percent|per cent)$/.exec(said);
-  if (share) return sumOf(share[1] ?? '') / 100;
-  const [head = '', more] = said.split(' and ');
-  if (more !== undefined) return sumOf(head) + sumOf(more);
-  const [one = '', other] = head.split(' ');
-  const part = parts[(other ?? one).replace(/s$/, '')];
-  if (part !== undefined) return (other === undefined || one === 'a' ? 1 : sumOf(one)) / part;
-  if (other !== undefined) return sumOf(one) + sumOf(other);
-  const [above = '', below] = one.split('/');
-  if (below !== undefined) return Number(above) / Number(below);
-  const word = cardinals.indexOf(one);
-  return signs[one] ?? (word > 0 ? word : Number(one.replace(',', '.')));
-}
-
 /** By how much a whole list was made larger or smaller; undefined where the words leave it open. */
 function resizedBy(how: string, way: string | undefined, to: string, size: string): number | undefined {
   const factor = factorOf(size);
@@ -254,8 +198,6 @@ function resizedBy(how: string, way: string | undefined, to: string, size: strin
   if (/^(?:reduced|cut|shr[au]nk)$/.test(how)) return isPart && factor < 1 ? 1 - factor : undefined;
   return isPart || way === 'down' || how === 'took' || how === 'brought' ? undefined : factor;
 }
-const mostTimes = 100;
-
 /** "(holds 1.5 kg)". */
 const ofMould =
   /\((?:\w+ ){0,2}(?:holds?|takes?|fits?|for)\b[^()\n]*\)|\b\d+(?:[.,]\d+)? ?(?:k?g|lb|oz|l|litres?) (?:\w+ )?(?:mou?lds?|tins?|trays?)\b|\bbars?\b[^.\n\d]{0,12}\d+(?:[.,]\d+)? ?(?:g|oz)\b/gi;
@@ -286,7 +228,7 @@ const ofPack = /\b(?:jar|tub|block|pack|packet|bag|tin|can|bottle|brick|bucket|c
 
 /** Nobody is sure of it. */
 const doubted =
-  /\b(?:either (?:i|we)|or (?:did|was) (?:i|we|it|that)|or not|maybe|perhaps|i think|not sure|unsure|can['’]?t (?:remember|recall|say|tell)|don['’]?t (?:know|remember)|(?:may|might) have)\b/i;
+  /\b(?:thought of|thinking of|thinking about|considering|considered|tempted|toying|either (?:i|we)|or (?:did|was) (?:i|we|it|that)|or not|maybe|perhaps|i think|not sure|unsure|can['’]?t (?:remember|recall|say|tell)|don['’]?t (?:know|remember)|(?:may|might) have)\b/i;
 
 const ofAll = /\b(?:everything|all|recipe|batch|lot)\b/i;
 

@@ -26,11 +26,15 @@ const distributes = [
   `\\b(?:in|for|into|to) (?:each|every)(?: (?:one|single))?(?: (?:of (?:them|these|those)|${kind}(?<b>${vessel})\\b))?`,
   `\\bper (?:${kind}(?<c>${vessel})\\b|piece\\b)`,
   '# (?:of )?(?:the )?@ ?,? (?:each|apiece)\\b',
-  `(?:^|[:,(] ?)(?:so )?(?:one|a|1|single|recipe for (?:one|a|1)) (?:single )?(?<d>${vessel}) (?:=|is|has|takes|gets|needs|holds|:)`,
+  `(?:^|[:,(] ?)(?:so )?(?:one|a|1|single|recipe for (?:one|a|1)) (?:single )?(?<d>${vessel})(?: of (?:mine|ours|these|those|them|this soap))? (?:=|is|has|takes|gets|needs|holds|:)`,
 ].map((pattern) => new RegExp(pattern));
 /** Said of all of them. */
 const together = new RegExp(
-  `\\b(?:for|of|in|to|into|fills?|filling|both) (?:the )?(?:both|whole ${number}|all ?(?:(?:of )?(?:them|these|those)|the ${number}|${number}|the ${vessels}|${vessels}|together)?|(?:the )?(?:whole|entire) (?:pot|lot|batch|mix|kettle|pan|thing)|(?:the )${number}|${number} (?:of (?:them|these|those)|together|${vessels}))(?= |$)|\\b(?:together|altogether|in (?:all|total)|(?:in|into|out of|from) (?:just )?(?:one|a single) (?:big |large |single )?(?:pot|go|batch|pan|kettle)|one lot of @)`,
+  `\\b(?:for|of|in|to|into|fills?|filling|both) (?:the )?(?:both|whole ${number}|all ?(?:(?:of )?(?:them|these|those)|the ${number}|${number}|the ${vessels}|${vessels}|together)?|(?:the )?(?:whole|entire) (?:pot|lot|batch|mix|kettle|pan|thing)|(?:the )${number}|${number} (?:of (?:them|these|those)|together|${vessels}))(?= |$)|\\b(?:together|altogether|in (?:all|total)|(?:in|into|out of|from) (?:just )?(?:one|a single) (?:big |large |single )?(?:pot|go|batch|pan|kettle)|one lot of @|for the (?:whole )?lot(?= |$))`,
+);
+/** "I want to make twelve bars. How much lye?" */
+const makesMany = new RegExp(
+  `\\b(?:make|making|made|melted for|need|want|fill|filling|filled|pour|poured|do|did|doing) (?:about |all |just |only |up )*${number} ${kind}${vessels}\\b`,
 );
 /** "All six lots poured together into one big pot". */
 const pooled = new RegExp(
@@ -84,10 +88,10 @@ function toldOfOne(sentences: readonly Sentence[], tokens: readonly Token[]): To
   return null;
 }
 
-/** Of how many it speaks. */
-function countsIn(cut: Cut, sentences: readonly Sentence[], noun: string): ReadonlySet<number> {
+/** Of how many it speaks, and at which tokens. */
+function countsIn(cut: Cut, sentences: readonly Sentence[], noun: string): ReadonlyMap<number, readonly number[]> {
   const { tokens, prims } = cut;
-  const many = new Set<number>();
+  const many = new Map<number, readonly number[]>();
   const isOf = (plural: string): boolean =>
     noun === '' ? !/^(?:bars|soaps|cakes)$/.test(plural) : plural.slice(0, 3) === noun.slice(0, 3);
   for (const { text, tokenAt } of sentences.map((one) => ({
@@ -96,13 +100,14 @@ function countsIn(cut: Cut, sentences: readonly Sentence[], noun: string): Reado
   })))
     for (const pattern of counts)
       for (const { indices, groups } of text.matchAll(pattern)) {
-        if (groups?.['two']) many.add(2);
+        if (groups?.['two']) many.set(2, many.get(2) ?? []);
         const place = indices?.groups?.['n']?.[0];
         if (place === undefined || (groups?.['noun'] && !isOf(groups['noun']))) continue;
-        const token = tokens[tokenAt(place)];
+        const at = tokenAt(place);
+        const token = tokens[at];
         if (!token || (token.t === 'quantity' && token.quantity.dim !== 'bare')) continue;
         const said = token.t === 'quantity' ? token.quantity.value : countOf(rawText(prims, token.from, token.to));
-        if (Number.isInteger(said) && said > 1 && said <= mostOf) many.add(said);
+        if (Number.isInteger(said) && said > 1 && said <= mostOf) many.set(said, [...(many.get(said) ?? []), at]);
       }
   return many;
 }
@@ -133,8 +138,8 @@ export function perVessel(cut: Cut): Heard {
   const inOne = rows.filter(({ at, figure }) => Math.min(at, figure) >= one.from && Math.max(at, figure) < one.to);
   // fats beside those of one: nobody knows of how many
   if (many.size === 0 || fats.some((row) => !inOne.includes(row))) return none;
-  const said = sentences.filter(({ text }) => together.test(text));
   const lye = lyeOf(cut);
+  const said = sentences.filter(({ text }) => together.test(text) || (!lye && makesMany.test(text)));
   const isWhole = isPooled && lye !== null && lye.figure >= one.from && lye.figure < one.to;
   const own = isWhole
     ? inOne
@@ -150,7 +155,7 @@ export function perVessel(cut: Cut): Heard {
   if (!isWhole && place && !isOfAll && (place.from < one.to || single.test(place.text)))
     return { ...none, tokens: plain };
   if (!place && (said.length === 0 || asks.some(({ text }) => single.test(text) && !together.test(text)))) return none;
-  const [factor = 0, ...others] = many;
+  const [[factor, places], ...others] = [...many] as [[number, readonly number[]], ...unknown[]];
   const weigh = (rows: typeof own): number =>
     rows.reduce((sum, { at, figure }) => sum + (isFat(tokens[at]) ? weightOf(tokens[figure]) : 0), 0);
   const share = lye ? weightOf(tokens[lye.figure]) / weigh(own) : 0;
@@ -162,6 +167,10 @@ export function perVessel(cut: Cut): Heard {
   }
   if (others.length > 0) return { ...none, unheard: asked(said[0]) };
   const out = [...plain];
+  for (const at of places) {
+    const token = out[at];
+    if (token?.t === 'quantity') out[at] = asAside(token, 'of how many it is');
+  }
   const texts = own.map(({ at, figure }) => {
     const weight = out[figure] as Figure;
     const now = { ...withValue(weight.quantity, weight.quantity.value * factor), numbers: weight.quantity.numbers };
