@@ -10,6 +10,7 @@ import { type InPot, potDiffers } from './doubt/pot-differs.ts';
 import { toldOtherwise } from './doubt/told-otherwise.ts';
 import { unheardChange } from './doubt/unheard-change.ts';
 import { unsureOf } from './doubt/unsure-of.ts';
+import { unweighed } from './doubt/unweighed.ts';
 import { weighedApart } from './doubt/weighed-apart.ts';
 import { afterPhrases, superfatBy } from './figures/after.ts';
 import { alsoWarm } from './figures/also-warm.ts';
@@ -279,6 +280,7 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
       const told = { tokens, prims, words: cut.words };
       return (
         unheardChange(told, heard.back, isHeard, isAsked) ??
+        unweighed(told, heard.back) ??
         toldOtherwise(told, heard.back, pot) ??
         leftOpen(told, heard.back) ??
         potDiffers(told, heard.back, pot) ??

@@ -47,7 +47,6 @@ describe('a change that no rule can reckon with is asked about', () => {
     'Not sure whether I tared the bowl before the lye.',
     'The scale jumped while I was weighing the lye.',
     "I can't recall if the castor went in.",
-    'I made three times that in one pot yesterday.',
     "I'm making two of those in one pot but with one lot of lye.",
     'I made a double batch but only one lot of lye.',
     'Palm under by 12 g.',

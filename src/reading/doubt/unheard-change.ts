@@ -13,7 +13,7 @@ import { isOfScent } from './of-scent.ts';
 import { isSmallTalk } from './small-talk.ts';
 
 /** `F` a fat that is weighed, `N` one that is not, `L` the alkali or its solution, `X` whatever else has a name. */
-function letterOf(token: Token | undefined, weighed: ReadonlyMap<string, number>): string {
+export function letterOf(token: Token | undefined, weighed: ReadonlyMap<string, number>): string {
   if (token?.t !== 'name') return 'X';
   const { kind } = token.meaning;
   if (kind === 'alkali' || kind === 'stock') return 'L';
@@ -248,9 +248,9 @@ const open = /\?|\b(?:would|should|could|can|if|might|maybe)\b/;
 const isDone = /\b(?:never|forgot|found|spil(?:led|t)|coming|delivered|arrived?)\b/;
 
 /** Nothing of the kind happened. */
-const denied =
+export const denied =
   /\b(?:nothing(?! else\b)|nobody|no one|none spilled|didnt (?:lose|spill|change|swap|skip|leave)|havent (?:changed|swapped)|not a drop|until it (?:read|showed|said) #|never (?:lost|spilled|skip))\b/;
-const elsewhen =
+export const elsewhen =
   /\b(?:for|as a) comparison\b(?! (?:to|with)\b)|^comparison :|^(?:no|number|batch) (?:\. )?# |\b(?:next time|later on|(?<!(?:than|as) )last (?:time|week|month|year)|usually|normally|in future|back then|in (?:another|(?:a|an|one) (?:different|other|earlier|older)) (?:batch|soap|loaf|recipe)|years ago|in earlier years|(?:should|would|could) have|shouldve|wouldve)\b/;
 
 /** "The batch before this I left the palm out." */

@@ -1,0 +1,104 @@
+/**
+ * More or less of something than its weight says, by an amount that nobody weighed: "quite a lot of the coconut stuck to the
+ * bowl", "I gave it a glug of olive for luck", "about a third of the lye clumped and I threw it away". Heard by what a
+ * clause holds, in any order: a vague amount, what it is of, and what became of it.
+ */
+import { nearly } from '../taken-back/changes.ts';
+import { rawText } from '../text/scan.ts';
+import { type Cut, sentencesOf } from '../text/sentences.ts';
+import { weighedIn, weighedThings } from '../words/weighed.ts';
+import { isSmallTalk } from './small-talk.ts';
+import { denied, elsewhen, letterOf } from './unheard-change.ts';
+
+const vague =
+  '(?:some|bit|little|lots?|splash|glug|dash|knob|spoon(?:ful)?|drops?|lumps?|touch|handful|part|most|half|third|quarter|finger|much|amount|scrape|slosh|dollop|not all|[#…](?= of (?:the |my |that )?[FL]))';
+const of = '(?: (?:more|extra|worth))?(?: of)?(?: (?:the|my|that|our|this|melted|liquid|clear))*';
+/** "A bit of the lye", "some olive"; "the coconut, quite a bit of it". */
+const some = new RegExp(
+  `\\b${vague}${of} (?<thing>[FL])\\b|(?<thing2>[FL])\\b[^FNLX#]{0,24}\\b${vague} of (?:it|that)\\b`,
+);
+const measure =
+  '(?:jug|bowl|cup|beaker|pan|saucepan|measuring (?:jug|cup)|dish|glass|pot lid|spoon|scoop|scales?|pitcher|bucket|funnel|sieve|ladle)';
+const floor =
+  '(?:floor|counter|worktop|table|sink|stove|hob|bench|drain|ground|carpet|rug|side|grass|lawn|bin|mat|lid)';
+const lost = new RegExp(
+  `\\b(?:spil(?:led|t|ling)|slopped|sloshed|splashed|leaked|dripped|lost|wasted|stuck|clung|clumped|undissolved|(?:didnt|not all [^.]{0,16}|not|never) dissolved?|(?:ran|boiled|foamed|splashed|went|tipped|knocked) (?:it )?over|(?:threw|thrown|tipped|poured|chucked|scooped|spooned|skimmed|took) (?:it |that |them |some )?(?:away|out|off|back)|(?:left|remained|remains|stayed|is still|was still|still has|still) [^#.?]{0,24}\\b(?:in|on|inside) (?:the|my|its|a) (?:[a-z]+ )?${measure}|(?:on|onto|down|over|in|into) (?:the|my|our) (?:[a-z]+ )?${floor})\\b|\\bnot all of (?:the |my )?[FL] (?:went|got|made|came|dissolved|melted|is in|was in|ran)|\\b(?:cat|dog|toddler|kid|son|daughter)s? (?:ate|licked|got|drank|knocked)`,
+);
+/** "The jug still has a finger of olive in it". */
+const kept = new RegExp(
+  `\\b${measure} (?:still )?(?:has|had|holds|held|kept) [^#.?]{0,24}\\b${vague}${of} [FL]\\b|\\bleft (?:a |an )?(?:good |fair |tiny |small )?${vague}${of} [FL] (?:behind )?in (?:the|my) (?:[a-z]+ )?${measure}\\b`,
+);
+const deed =
+  '(?:put|gave|give|added|threw|chucked|tipped|poured|squeezed|dropped|splashed|drizzled|bunged|popped|slipped|lobbed|snuck|sneaked|shook|sprinkled|stirred|melted)';
+/** "Put a knob more coconut in", "gave it a glug of olive"; "topped the olive up a little". */
+const added = new RegExp(
+  `\\b${deed} (?:(?:in|it|them|the|pot|batter|mix|mixture|me|then|just|also|only|another|an?|good|big|small|tiny|fair|extra|further|wee) )*(?<!\\bthe )${vague}(?: (?:more|extra|worth))?(?: of)?(?: melted| liquid)* (?<thing>[FL])\\b|\\btopped (?:the |my )?(?<thing2>[FL]) up\\b|\\btopped up (?:the |my )?(?<thing3>[FL])\\b(?! (?:with|to)\\b)`,
+);
+/** "Olive ran out, finished with sunflower". */
+const eked =
+  /\bF\b[^.?#]{0,30}\b(?:ran out|was (?:all )?gone|was empty|ended|finished|didnt (?:reach|stretch|last)|not enough|too little)\b[^.?#]{0,30}\b(?:finished|topped|filled|carried on|continued|ended|completed|made (?:it |the rest )?up|rest (?:is|was))[^.?#]{0,16} (?:with|is|was|of) (?:[a-z]+ )?[FN]\b/;
+/** "It was actually lard in the coconut tub", "the coconut was fractionated", "the lye is potassium". */
+const another =
+  /\b(?:actually|really|in fact|turns out|turned out)\b[^.?#]{0,24}\b[FN] (?:thats |that was |that is )?in (?:the|my|that) F (?:tub|jar|bottle|bag|box|tin|bucket|pot|container)\b|\bF (?:is|was) (?:actually |really |the )*(?:fractionated|hydrogenated|hardened|pomace|high oleic)\b|\b(?:its|thats|theres|it is|it was|that is|there is) (?:now |all )?N (?:thats |now )?in (?:there|the pot|the pan|mine)\b(?! too\b)/;
+/** "The lye is potassium". */
+const lyeIs = /\bL (?:is|was) (?:actually |really |in fact |the |a )*(?<other>L)\b/d;
+/** "I left 40 g of the coconut in the bowl". */
+const heldBack = new RegExp(
+  `\\b(?:left|kept) (?:about |only |some )?# (?:of )?(?:the |my )?F (?:behind |back )?in (?:the|my|a) (?:[a-z]+ )?${measure}`,
+);
+/** "Didn't weigh the lye, went by last time". */
+const guessed =
+  /(?<!\b(?:she|he|they)(?: [a-z]+)? )\b(?:did ?nt|didnt|did not|havent|hadnt) (?:actually |really |even )?(?:weigh|measure)(?:ed|d)?(?: out)? (?:the |my |any of the )?(?:[FL]|oils?|fats?)\b(?!.*#)/;
+/** For the mould, the hands, the colour, a tin or the kitchen, and no part of the soap. */
+const besides =
+  /\b(?:greas\w+|lin(?:e|ed|ing)|rub\w*|wip\w+|mou?lds?|hands|skin|hair|beard|feet|fry\w*|salad|toast|eat|eating|dinner|supper|candles?|balm|mica|clay|colou?r\w*|pigment|titanium|charcoal|oxide|cocoa|turmeric|swirl|paste|slurry|disperse\w*|test|tester|sample|zap)\b/;
+const open =
+  /\?|\b(?:if|would|should|could|might|next time|usually|normally|always|often|sometimes|last (?:time|batch|year|month)|once|until|till|then weighed|weighed (?:it |again|anew|what)|again|refilled|wiped|made (?:it )?(?:up|good)|replaced|not (?:a )?(?:drop|bit)|without|never (?:lost|spil))\b/;
+
+/** Where nothing of `back` overlaps: the words of the first such clause. */
+export function unweighed(cut: Cut, back: readonly { readonly from: number; readonly to: number }[]): string | null {
+  const { tokens, prims } = cut;
+  const weighed = weighedThings(tokens);
+  if (weighed.size === 0) return null;
+  const isKoh = weighedIn(tokens, 0, tokens.length, /^alkali$/).some(({ at }) => {
+    const token = tokens[at];
+    return token?.t === 'name' && token.meaning.kind === 'alkali' && token.meaning.id === 'koh';
+  });
+  const sentences = sentencesOf(cut);
+  for (const [k, sentence] of sentences.entries()) {
+    if (sentence.names === 0 || back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
+    const text = sentence.text
+      .replace(/@/g, (_, at: number) => letterOf(tokens[sentence.tokenAt(at)], weighed))
+      .replace(/\b(?:by|like|from|as) last (?:time|batch)\b/, (said) => '-'.repeat(said.length));
+    if (!/[FL]/.test(text) || isElse(text, sentences[k + 1]?.text ?? '')) continue;
+    const other = lyeIs.exec(text)?.indices?.groups?.['other']?.[0];
+    const lye = other === undefined ? undefined : tokens[sentence.tokenAt(other)];
+    const isPotash = lye?.t === 'name' && lye.meaning.kind === 'alkali' && lye.meaning.id === 'koh' && !isKoh;
+    if ((tells(text) && !isSmallTalk(tokens, sentence)) || isPotash)
+      return rawText(prims, tokens[sentence.from]?.from ?? 0, tokens[sentence.to - 1]?.to ?? 1).trim();
+  }
+  return null;
+}
+
+const isElse = (text: string, next: string): boolean =>
+  (besides.test(text) && !heldBack.test(text)) ||
+  open.test(text) ||
+  denied.test(text) ||
+  elsewhen.test(text) ||
+  nearly.test(text) ||
+  /\b(?:weighed|refilled|topped|replaced|made (?:it|that) (?:up|good)|started (?:again|over))\b|#/.test(
+    next.slice(0, soon),
+  );
+const soon = 60;
+
+function tells(text: string): boolean {
+  if (/#/.test(text)) return another.test(text) || heldBack.test(text);
+  return (
+    (some.test(text) && lost.test(text)) ||
+    kept.test(text) ||
+    added.test(text) ||
+    eked.test(text) ||
+    another.test(text) ||
+    guessed.test(text)
+  );
+}
