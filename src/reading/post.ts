@@ -11,7 +11,7 @@ import { type Cut, itemize } from './itemize.ts';
 import type { RecipeReading } from './reading.ts';
 import { asksOfSize, asTheyStand, multiplied, timesAll, unsurelyMany } from './recipe/another-size.ts';
 import { assemble } from './recipe/assemble.ts';
-import { timedEach, timesBehind, timesEach } from './recipe/times-each.ts';
+import { type TimesEach, timedEach, timesBehind, timesEach, timesFats } from './recipe/times-each.ts';
 import { bind, settledOn } from './rows/bind.ts';
 import type { Item } from './rows/items.ts';
 import { choices, recipePointedAt, type Several, severalIn } from './several/several.ts';
@@ -107,11 +107,9 @@ function readPart(
   done: InWords | null = null,
 ): RecipeReading {
   const each = settled ? null : timesEach(input, fatOf(reader));
-  const once = each && timesAll(each.text, fatOf(reader));
-  if (each && once?.factor === null && once.unsure === undefined) {
-    const made = timedEach(readPart(reader, each.text, severalIn(each.text), null), each);
-    if (made) return made;
-  }
+  const untimed = each && untimedOf(reader, each);
+  const timed = each && untimed && timedEach(untimed, each);
+  if (timed) return timed;
   const { text: post, factor, said, unsure, but, anew, apart } = timesAll(input, fatOf(reader));
   const { reading: first, unheardChange } = readOne(reader, post === input ? several : severalIn(post), settled, done);
   const again = (rest: string): RecipeReading => readOne(reader, severalIn(rest), null).reading;
@@ -135,6 +133,8 @@ function readPart(
   const heard = settled ? read : hearing(read, unheardChange);
   const whole = factor === null ? heard : ofMadeSize(asksOfSize(heard) ? read : heard, factor);
   if (factor !== null) return multiplied(whole, factor, said, but, anew, apart);
+  if (each && untimed && whole.doubts.length === 0 && sumOf(whole.fats) === sumOf(untimed.fats) && timesFats(each))
+    return { ...whole, doubts: [{ id: 'corrected', said: each.said[0]?.trim() ?? '' }] };
   const many =
     unsurelyMany(post, whole) ?? (whole.doubts.length === 0 ? (unsure ?? (settled ? null : timesBehind(post))) : null);
   if (many !== null) return { ...whole, doubts: [{ id: 'corrected', said: many }] };
@@ -142,6 +142,12 @@ function readPart(
   if (lost !== null) return { ...whole, doubts: [{ id: 'unplaced', said: lost }] };
   const stand = asTheyStand(post);
   return stand ? { ...whole, assumptions: [...whole.assumptions, { id: 'number', text: stand }] } : whole;
+}
+
+/** What a post says without the clauses that tell how many times of it went in; null where it still tells of a size. */
+function untimedOf(reader: Reader, { text }: TimesEach): RecipeReading | null {
+  const { factor, unsure } = timesAll(text, fatOf(reader));
+  return factor === null && unsure === undefined ? readPart(reader, text, severalIn(text), null) : null;
 }
 
 /** The fat that words name, and nothing else. */

@@ -48,6 +48,10 @@ describe('of each its own', () => {
     ],
     ['So fats twice that, lye and water just the once.', [800, 400, 84, 190]],
     ['Everything halved, except the lye, which I forgot to halve.', [200, 100, 84, 95]],
+    [
+      'I halved both oils and then without thinking dumped in the lye and the water at the full amount.',
+      [200, 100, 84, 190],
+    ],
     ['Twice the water because it was thick.', [400, 200, 84, 380]],
   ])('%s', (said, grams) => expect(pot(`The card: ${card}. ${said} Lye ok?`)).toEqual(grams));
 });
@@ -59,8 +63,19 @@ describe('how often, of another pot, or not done', () => {
     'I banged it on the floor three times.',
     'I thought of doubling it.',
     'I got this wrong twice.',
+    'It is for the 9 x 3.5 in mould.',
+    'I rendered the lard twice for the other batch.',
     'In June I did everything times two. Is this one right?',
   ])('%s', (said) => expect(pot(`Card: ${card}. ${said} Lye ok?`)).toEqual([400, 200, 84, 190]));
+});
+
+describe('what is told behind was weighed for what was made', () => {
+  const oils = 'The card has olive 700 g, coconut 300 g, palm 200 g';
+  test.each([
+    [`${oils} and I made half of those oils. The 84 g lye and 190 g water are what went in.`, [350, 150, 100, 84, 190]],
+    [`${oils}. I took half of each. Lye 84 g, water 190 g.`, [350, 150, 100, 84, 190]],
+    [`${oils}, lye 168 g. I took half of each oil. Lye 84 g, water 190 g.`, ['asked']],
+  ])('%s', (text, grams) => expect(pot(`${text} Ok?`)).toEqual(grams));
 });
 
 describe('asked', () => {

@@ -28,24 +28,25 @@ const fraction =
 const numeral =
   '(?:\\d+ \\d/\\d|\\d+ ?[½¼¾]|\\d+(?:[.,]\\d+)?|(?:a|one|two|three|four|five|six)(?: and (?:a|one|two|three) (?:half|thirds?|quarters?))?|ten)';
 const unit =
-  '(?! ?(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml|l|cm|%|inch(?:es)?|bars?|hours?|minutes?|mins?|days?|°)\\b)';
+  '(?! ?(?:k?g|oz|lbs?|pounds?|ounces?|grams?|ml|l|cm|mm|in|ft|%|inch(?:es)?|bars?|hours?|minutes?|mins?|days?|°)\\b)';
 const card = '(?:card|recipe|list|sheet|page|amounts?|figures?|quantit(?:y|ies)|batch|above|lot|thing|original)';
 /** What all of the list may be called. */
 const all = `(?:everything|(?:every|each)(?: single)? (?:thing|line|row|item|ingredient|amount|figure|number|weight)|all of (?:it|this|that|them|these)|it all|all (?:this|that)|(?:all (?:of )?)?(?:the|my|her|his|their|our|that|this|these|those)(?: (?:whole|full|same|recipe))? ${card}|(?:[a-z]+['’]s) ${card})`;
-const here = '(?:it|this|that|these|those|them|hers|his|theirs)';
+const here =
+  '(?:it|this|that|these|those|them|hers|his|theirs|each(?: (?:one|of (?:them|these|those)))?|(?:(?:each|the|all|both|those|these|my|of) )*(?:oils?|fats?|butters?))';
 const scaled = '(?:twice|doubled|doubling|tripled|tripling|trebled|quadrupled|halved|halving)';
 const ways = [
   `(?<n>${numeral}) ?(?:times|[x×]|-?fold)(?! ?\\d)\\b`,
-  `(?:times|[x×]|multiplied by|multiplied with|by a factor of) ?(?<n>${numeral})${unit}(?![\\w%])`,
+  `(?:times|(?<!\\d ?)[x×]|multiplied by|multiplied with|by a factor of) ?(?<n>${numeral})${unit}(?![\\w%])`,
   `\\b(?<n>${scaled})\\b`,
   `\\b(?<n>double|triple|treble|quadruple|halve)(?= (?:of )?(?:${all}|(?:the |all |both |my )*(?:fats?|oils?|butters?|lye|water|amounts?)|${here})\\b)|(?<=\\b(?:it|everything|this|that) )(?<n>double|triple)\\b`,
-  `(?<![\\d.,/])(?<n>${fraction}) (?:of )?(?=${all}|(?:${here})\\b)`,
+  `(?<![\\d.,/])(?<n>${fraction}) (?:of )?(?=${all}|(?:${here})\\b(?! (?:as|is|are|was|were|size|price|much|long|old)\\b))`,
   '\\b(?<n>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load)(?= of (?:this|that|it|these|the (?:card|recipe|above))\\b)',
 ];
 const timed = ways.map((way) => new RegExp(way, 'gi'));
 /** "Forgot to double the lye", "the lye only once": as it is written. */
 const onceOnly =
-  /\b(?:forgot(?:ten)?|forgetting|missed|never|(?:did|do|have|had|was|were)(?: not|n['’]?t)|not|without)(?: i)? (?:to )?(?:doubl|tripl|trebl|quadrupl|halv|multipl|scal)(?:ed?|ing|y|ied)\b|\b(?:(?:just |only )?(?:the )?once|single|as (?:it|they) (?:is|are|was|were|stands?|stood)|as (?:written|listed|before)|(?:stayed|stays|left|kept)(?: at| as)?(?: the same| alone| single| as (?:it|they) (?:was|were))|unchanged)\b|\b(?:except|but not|not|apart from)(?: for)? (?=(?:the |my )*(?:lye|naoh|koh|water)\b)/gi;
+  /\b(?:forgot(?:ten)?|forgetting|missed|never|(?:did|do|have|had|was|were)(?: not|n['’]?t)|not|without)(?: i)? (?:to )?(?:doubl|tripl|trebl|quadrupl|halv|multipl|scal)(?:ed?|ing|y|ied)\b|\b(?:(?:just |only )?(?:the )?once|single|as (?:it|they) (?:is|are|was|were|stands?|stood)|as (?:written|listed|before)|(?:stayed|stays|left|kept)(?: at| as)?(?: the same| alone| single| as (?:it|they) (?:was|were))|unchanged|in full|undivided)\b|\b(?:at )?(?:the )?(?:full|whole|entire|complete)(?: (?:amount|lot|dose|weight|quantity)\b|(?= (?:of )?(?:the |my )?(?:lye|naoh|koh|caustic|water)\b))|\ball (?:of )?(?:the |my )?(?=(?:lye|naoh|koh|water)\b(?! (?:too|as well)))|\b(?:except|but not|not|apart from)(?: for)? (?=(?:the |my )*(?:lye|naoh|koh|water)\b)/gi;
 const wholeOf = new RegExp(`\\b(?:${all})\\b`, 'i');
 const itself = new RegExp(`\\b${here}\\b`, 'i');
 const ofFats = /\b(?:fats?|oils?|butters?)\b/i;
@@ -56,7 +57,7 @@ const onlyNames = /^(?:(?:and|the|my|both|all|of|&|lye|naoh|koh|water|oils?|fats
 
 /** Nothing that was made, or that nobody is sure of; another list than the one that stands here. */
 const open = new RegExp(
-  `\\b(?:if|could|can|should|might|may|would(?! like)|wish|next|maybe|perhaps|i think|not sure|unsure|or|nearly|almost|last (?:time|batch|month|year|week)|instead|swap\\w*|replac\\w+|substitut\\w+|already|rest|remain\\w*|other half|besides|without|thought|think|thinking|consider\\w*|tempted|toying|price|cost|superfat|once (?:i|we|it))\\b|\\b(?:she|he|they|(?:my|our|her|his) (?:${relations.replaceAll(' ', '|')}))(?! (?:card|recipe|list)\\b) (?:[a-z]+ ){0,2}(?:doubl|tripl|halv|makes?|made|does|did|do|takes?|took|uses?|used|puts?|always|usually)`,
+  `\\b(?:if|could|can|should|might|may|would(?! like)|wish|next|maybe|perhaps|i think|not sure|unsure|or|nearly|almost|last (?:time|batch|month|year|week)|instead|swap\\w*|replac\\w+|substitut\\w+|already|rest|remain\\w*|other half|besides|without (?:the|any|my)|thought (?:of|about)|thinking (?:of|about)|consider\\w*|tempted|toying|price|cost|superfat|once (?:i|we|it))\\b|\\b(?:she|he|they|(?:my|our|her|his) (?:${relations.replaceAll(' ', '|')}))(?! (?:card|recipe|list)\\b) (?:[a-z]+ ){0,2}(?:doubl|tripl|halv|makes?|made|does|did|do|takes?|took|uses?|used|puts?|always|usually)`,
   'i',
 );
 /** A pot of another time. */
@@ -73,7 +74,7 @@ const habit =
   /\b(?:meant to|wanted to|planned|intended|was going to|were going to|always|usually|normally|often|sometimes|mostly|every (?:time|month|week|year))\b/i;
 /** "I weighed everything twice", "stirred it three times": how often, not how much. */
 const howOften =
-  /\b(?:weigh|measur|check|count|compar|tar|test|read|went|gone|stir|blend|mix|heat|wash|strain|sieve|filter|look|ask|try|tri|post)(?:ed|ing|s|e|red|ring|ied)?\b(?! (?:out|off|up|in)\b)/i;
+  /\b(?:weigh|measur|check|count|compar|tar|test|read|went|gone|stir|blend|mix|heat|render|rins|melt|boil|clean|wash|sift|strain|sieve|filter|look|ask|try|tri|post)(?:ed|ing|s|e|red|ring|ied)?\b(?! (?:out|off|up|in)\b)/i;
 const amount =
   /\d ?(?:k?g|gr|gms?|oz|lbs?|pounds?|ounces?|grams?|kilos?|ml|l)\b|\b(?:pounds?|ounces?|grams?|kilos?|cups?)\b/i;
 
@@ -97,7 +98,7 @@ const clausesOf = (sentence: string): readonly string[] =>
 
 /** "… 190 g water - times 3 for the fair": what a row says behind its last amount. */
 function behindAmounts(row: string): string {
-  const parts = row.split(/(?<=[,;(–—]| - )/);
+  const parts = row.split(/(?<=[,;(–—]| - | and (?=(?:i|we) ))/i);
   const last = parts.findLastIndex((one) => amount.test(one));
   const talk = parts.slice(last + 1).join('');
   return timed.some((way) => talk.search(way) >= 0) ? talk : '';
@@ -198,6 +199,8 @@ const inQuestion = new RegExp(
   'i',
 );
 
+const ofList = /\b(?:this|these|below|following)\b/i;
+
 /** What a post tells so; null where it tells nothing, or leaves it open. */
 export function timesEach(post: string, fatOf: FatOf): TimesEach | null {
   if (!cues.test(post) || !listed.test(post) || afterwards.test(post)) return null;
@@ -268,6 +271,16 @@ export function timesEach(post: string, fatOf: FatOf): TimesEach | null {
   if (said.length === 0 || Object.values(sums).some(({ size }) => size > 1)) return null;
   const told = new Set([...Object.values(sums).flatMap((of) => [...of]), ...each.values()]);
   if ([...habits].some((factor) => !told.has(factor)) || [...told].every((factor) => factor === 1)) return null;
+  // "the card has …, I took half of each. Lye 84 g": what is told behind may be of what was made
+  const place = post.indexOf(said[0]?.trim() ?? '');
+  // "I'm halving the recipe from the book. Mine is …": the list may be of what was made
+  if (!amount.test(post.slice(0, place)) && !ofList.test(said[0] ?? '')) return null;
+  const isBetween = amount.test(post.slice(0, place)) && amount.test(post.slice(place + (said[0]?.length ?? 0)));
+  if (isBetween && sums.whole.size > 0) {
+    if (sums.fats.size > 0) return null;
+    sums.fats = sums.whole;
+    sums.whole = new Set();
+  }
   const only = (of: ReadonlySet<number>): number | null => [...of][0] ?? null;
   const text = said.reduce(
     (rest, one) => rest.replace(one.trim(), inQuestion.exec(one)?.[0] === one ? 'this' : ' '),
@@ -296,9 +309,11 @@ export function timedEach(reading: RecipeReading, told: TimesEach): RecipeReadin
   const kinds = { fats: told.fats ?? told.whole, alkali: told.alkali ?? told.whole, water: told.water ?? told.whole };
   const ofFat = (id: string): number | null => told.each.get(id) ?? kinds.fats;
   const lines = [...fats, ...after];
+  // "I made half of those oils. 84 g lye is what went in": weighed for what was made
+  const isOwnLye = kinds.alkali === null && kinds.fats !== null && isFor(reading, ofFat);
   const isLeft =
     lines.some(({ id }) => ofFat(id) === null) ||
-    (alkali.length > 0 && kinds.alkali === null) ||
+    (alkali.length > 0 && kinds.alkali === null && !isOwnLye) ||
     ((waterGrams !== null || liquids.length > 0) &&
       kinds.water === null &&
       told.whole === null &&
@@ -348,6 +363,24 @@ export function timedEach(reading: RecipeReading, told: TimesEach): RecipeReadin
       ),
     ],
   };
+}
+
+/** It tells that some of the fats went in more or less than once. */
+export const timesFats = ({ whole, fats, each }: TimesEach): boolean =>
+  [whole, fats, ...each.values()].some((factor) => factor !== null && factor !== 1);
+
+/** Alkali to fats by mass, in soaps as they are meant. */
+const usual = { naoh: [0.1, 0.19], koh: [0.15, 0.28] } as const;
+
+/** The alkali fits the fats as they were made, and not as they are written. */
+function isFor({ fats, alkali }: RecipeReading, ofFat: (id: string) => number | null): boolean {
+  const [one, ...more] = alkali;
+  if (!one || more.length > 0) return false;
+  const [least, most] = usual[one.id];
+  const fits = (grams: number): boolean => one.grams >= least * grams && one.grams <= most * grams;
+  const sum = (times: (id: string) => number): number =>
+    fats.reduce((all, { id, grams }) => all + grams * times(id), 0);
+  return fits(sum((id) => ofFat(id) ?? 1)) && !fits(sum(() => 1));
 }
 
 const plain = (factor: number): number => Number(factor.toPrecision(4));

@@ -22,6 +22,8 @@ export interface Called extends Part {
   readonly title: string | null;
   readonly age: Age | null;
   readonly own: Owner | null;
+  /** Days of a month that may stand over it: "09/11 –". */
+  readonly days: readonly number[];
   /** Of running text. */
   readonly spoken: (Headed & { readonly sex: Sex | null }) | null;
 }
@@ -71,6 +73,14 @@ function titleOf(head: string): string | null {
   return title === null ? null : (shortDays[title] ?? title);
 }
 
+const dated =
+  /(?:^|\n)[^\p{L}\d\n]*(?<a>\d{1,2})(?:[./-](?<b>\d{1,2})(?!\d)(?:[./-]\d{2,4})?|(?:st|nd|rd|th)?\.? (?:of )?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}*)(?=[^\p{L}\d]|$)/giu;
+/** Of the last date that stands over a recipe; its month may come first. */
+function daysOf(head: string): readonly number[] {
+  const { a, b } = [...head.matchAll(dated)].at(-1)?.groups ?? {};
+  return [a, b].flatMap((day) => (day === undefined ? [] : [Number(day)]));
+}
+
 /** Said of a recipe by whoever makes it. */
 const byOwner = /\b(?:i|i['’](?:m|ve|d|ll)|me|my|mine|we|our|ours)\b/i;
 
@@ -95,13 +105,14 @@ export function calledIn(post: string, parts: readonly Part[]): readonly Called[
       body: post.slice(first, last).toLowerCase(),
       mark: markOf(head) ?? (part.list ? letterOf(near) : null),
       title: titleOf(head),
+      days: daysOf(head),
       age:
         isOld !== undefined && isAnswered
           ? isOld
             ? 'old'
             : 'new'
           : oneOf(near, ['old', ages.old] as const, ['new', ages.new] as const),
-      own: ownerOf(near, part.list !== undefined),
+      own: saidBy(post, first) ?? ownerOf(near, part.list !== undefined),
       spoken: part.list
         ? { names: namesIn(near), figures: weightsIn(post.slice(first, last)), sex: sexOf(near) }
         : null,
@@ -110,6 +121,18 @@ export function calledIn(post: string, parts: readonly Part[]): readonly Called[
   const marks = new Set(all.map(({ mark }) => mark));
   return toldOf(post, marks.has(null) || marks.size < all.length ? all.map((one) => ({ ...one, mark: null })) : all);
 }
+
+/** "Ilse: mine is …", in a chat in which "me:" speaks, too: hers. */
+function saidBy(post: string, at: number): Owner | null {
+  if (!/(?:^|\n)[ \t>]*me ?:/i.test(post)) return null;
+  const line = post.slice(post.lastIndexOf('\n', at - 1) + 1, at);
+  const speaker = /^[ \t>]*(\p{L}+) ?:/u.exec(line)?.[1];
+  if (speaker === undefined) return null;
+  if (speaker.toLowerCase() === 'me') return 'mine';
+  return /^\p{Lu}/u.test(speaker) && !notPeople.test(speaker) ? 'theirs' : null;
+}
+const notPeople =
+  /^(?:Fats?|Oils?|Lye|Water|Ingredients|Method|Total|Recipe|Mine|Old|New|Card|Plan|Today|Yesterday)$|day$/;
 
 const beneath = /\b(?:below|beneath|underneath|at the bottom|lower|last)\b/i;
 const phrases = /(?:(?!\band\b)[^,.;?!\n])+/g;
@@ -209,6 +232,11 @@ function ofAge({ age = '' }: Said, all: readonly Called[]): number | null {
   );
 }
 
+function ofDay(day: number, all: readonly Called[]): number | null {
+  const found = all.flatMap(({ days }, k) => (days.includes(day) ? [k] : []));
+  return found.length === 1 ? (found[0] ?? null) : null;
+}
+
 /** The one whose heading has this word; else the one whose list has it. */
 function ofWord({ word = '' }: Said, all: readonly Called[]): number | null {
   const isIn = new RegExp(`(?<![\\p{L}\\d])${word.toLowerCase()}(?![\\p{L}\\d])`, 'u');
@@ -281,6 +309,11 @@ function waysToCall(): Ways {
     [
       /\b(?<day>(?:mon|tues|wednes|thurs|fri|satur|sun)day|today|tonight|yesterday|morning|afternoon|evening)['’]?s\b(?! (?:stall|market|fair|sale|class|course|party|wedding|guests?|meeting|weather|post))|\b(?:one|soap|batch|loaf) (?:from|of|on|i made on) (?<on>\p{L}+day)\b/giu,
       (words, all) => ofWord({ word: words['day'] ?? words['on'] ?? '' }, all),
+    ],
+    // "the one from the 9th"
+    [
+      /\b(?:from|of|on|dated) (?:the )?(?<day>\d{1,2})(?:st|nd|rd|th)\b|\bthe (?<day2>\d{1,2})(?:st|nd|rd|th)['’]?s?\b/giu,
+      (words, all) => ofDay(Number(words['day'] ?? words['day2']), all),
     ],
     // "only this year's, please"
     [

@@ -117,7 +117,11 @@ interface Before {
   readonly act: Act | null | undefined;
   readonly mentions: readonly Mention[];
   readonly earlier: readonly Mention[];
+  /** In the sentence right ahead, where that turns nothing down and praises nothing. */
+  readonly just: readonly Mention[];
 }
+
+const backTo = /\b(?:there|in (?:it|that|this)|(?:of|for|with|about) (?:it|that)|that one|this one)\b/i;
 
 /** What a clause says of the recipes that it calls. */
 function actOn(
@@ -148,6 +152,15 @@ function actOn(
 function pointedBy(post: string, clause: Clause, act: Act, before: Before, all: readonly Called[]): readonly Mention[] {
   // "I need only 150 g of it": in running text that is asked of anything
   const isLoose = act === 'choose' && all[0]?.spoken;
+  // "it's the second one that is still soft. Did I get the lye wrong there?"
+  if (
+    act === 'choose' &&
+    clause.isAsked &&
+    before.mentions.length === 0 &&
+    backTo.test(clause.text) &&
+    partsOf(before.just).size === 1
+  )
+    return before.just.slice(-1);
   const isThat = that.test(isLoose ? clause.text.replace(/\bit\b/gi, '') : clause.text);
   if (theOther.test(clause.text)) {
     const [one, ...more] = partsOf(before.mentions.length > 0 ? before.mentions : before.earlier);
@@ -190,8 +203,10 @@ export function heardOf(post: string, all: readonly Called[]): Heard {
   let isOfAll = false;
   let earlier: readonly Mention[] = [];
   let latest: Act | null = null;
+  let just: readonly Mention[] = [];
   for (const { 0: sentence, index } of post.matchAll(sentences)) {
     let mentions: readonly Mention[] = [];
+    const count = said.length;
     for (const stretch of stretchesOf(post, index, index + sentence.length, all)) {
       let isNot = false;
       const isOutside = stretch.from >= end || stretch.to <= start;
@@ -202,7 +217,7 @@ export function heardOf(post: string, all: readonly Called[]): Heard {
         const does: Act | null = own.length > 0 ? actOn(clause, own, act, latest, isNot) : actOf(text, clause.isAsked);
         if (own.length > 0) mentions = own;
         const of =
-          own.length > 0 || does === null ? own : pointedBy(post, clause, does, { act, mentions, earlier }, all);
+          own.length > 0 || does === null ? own : pointedBy(post, clause, does, { act, mentions, earlier, just }, all);
         const turned = of.filter((one) => does === 'choose' && refusedHere.test(post.slice(from, one.from)));
         if (turned.length === 0 || turned.length < of.length)
           said.push({ act: does, mentions: of.filter((one) => !turned.includes(one)), from, to: from + text.length });
@@ -222,6 +237,10 @@ export function heardOf(post: string, all: readonly Called[]): Heard {
       said.push({ act: 'choose', mentions: of, from: index, to: index });
     }
     if (mentions.length > 0) earlier = mentions;
+    if (index >= end) {
+      const isPlain = said.slice(count).every((one) => one.act === null || one.act === 'lean');
+      just = isPlain ? mentions : [];
+    }
   }
   return { said, isOfAll };
 }
