@@ -22,7 +22,7 @@ const number = '(?:[#…]|two|three|four|five|six|seven|eight|nine|ten|twelve)';
 const kind = '(?:[a-z-]+ ){0,2}?';
 /** "Each one takes", "in each", "per tin", "one bar =". */
 const distributes = [
-  `\\b(?:each|every) (?:one |single |of (?:them|these|those|(?:the|my|our) ${kind}${vessels}) )?(?:${kind}(?<a>${vessel}) )?(?:takes?|makes?|made|weigh(?:s|ed)(?= (?:#|out))|gets?|got|holds?|needs?|has|had|wants?|contains?|is|was|=|:|#|@)(?= )`,
+  `\\b(?:each|every) (?:one |single |of (?:them|these|those|(?:the|my|our) ${kind}${vessels}) )?(?:${kind}(?<a>${vessel}) )?(?:(?:should|will|must|shall|would|to) )?(?:have(?= #)|be(?= #)|take(?= #)|get(?= #)|hold(?= #)|takes?|makes?|made|weigh(?:s|ed)(?= (?:#|out))|gets?|got|holds?|needs?|has|had|wants?|contains?|is|was|=|:|#|@)(?= )`,
   `\\b(?:in|for|into|to) (?:each|every)(?: (?:one|single))?(?: (?:of (?:them|these|those)|${kind}(?<b>${vessel})\\b))?`,
   `\\bper (?:${kind}(?<c>${vessel})\\b|piece\\b)`,
   '# (?:of )?(?:the )?@ ?,? (?:each|apiece)\\b',

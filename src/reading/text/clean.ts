@@ -283,7 +283,10 @@ const withWords = (text: string): string =>
   text.replace(/(?<![\p{L}\d-])(?:gr8|l8r|m8|h8|2day|2nite|b4)(?![\p{L}\d])/gu, (word) => sounded.get(word) ?? word);
 /** "How much lye 4 that", "how much koh 4 1000 g olive". */
 const withFor = (text: string): string =>
-  text.replace(/(?<=\b(?:how )?much (?:lye |naoh |koh )?)4(?= (?:\d{2}|(?:that|this|these|it|the|my|a)\b))/gi, 'for');
+  text.replace(
+    /(?<=\b(?:(?:how )?much (?:lye |naoh |koh )?|enough |right |ok |okay |good |correct |(?:lye|naoh|koh|water|need|safe|fine) ))4(?= (?:\d{2}|(?:that|this|these|it|the|my|a)\b))/gi,
+    'for',
+  );
 
 /** The text in plain characters; time linear in its length. */
 export function clean(input: string): Cleaned {

@@ -45,6 +45,14 @@ const rules: readonly Rule[] = [
     '',
     'g',
   ),
+  // "09/11 – 500 g olive": a date over a list, and no range
+  rule(
+    '/',
+    `^([ \\t]*(?:0\\d|[12]\\d|3[01])/(?:0\\d|[12]\\d|3[01])(?:/\\d{2,4})?)[ \\t]*[–—-][ \\t]+(?=${number} ?${unit})`,
+    '$1: ',
+    '',
+    'gm',
+  ),
   // "sesame oil 1 pao = 250 g": the kitchen's own measure
   rule(
     '=',
