@@ -5,7 +5,17 @@
 import type { ReadAmount } from '../reading.ts';
 import { type Assembly, label, type Row, roundTo } from '../recipe/rows.ts';
 import type { Signals } from '../words/signals.ts';
-import { isAny, isMark, isRole, isStop, isWeight, sentenceAt, spoken, wordAt } from '../words/token-is.ts';
+import {
+  isAny,
+  isIngredient,
+  isMark,
+  isRole,
+  isStop,
+  isWeight,
+  sentenceAt,
+  spoken,
+  wordAt,
+} from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 
 /** Tokens of a sentence to each side of a figure, at the most. */
@@ -35,7 +45,9 @@ function fatBefore(tokens: readonly Token[], k: number): number {
 
 /** "30 g of it", "of which 30 g": where the word for it stands; -1 where none does. */
 function wordForIt(tokens: readonly Token[], k: number): number {
-  if (wordAt(tokens, k + 1) === 'of' && pronoun.test(wordAt(tokens, k + 2))) return k + 2;
+  // "40 g of that olive" names it
+  if (wordAt(tokens, k + 1) === 'of' && pronoun.test(wordAt(tokens, k + 2)))
+    return isIngredient(tokens[k + 3]) ? -1 : k + 2;
   for (let at = k - 1; at > 0 && k - at <= 6; at--) {
     if (isStop(tokens[at]) || tokens[at]?.t === 'quantity') return -1;
     if (!pronoun.test(wordAt(tokens, at)) || wordAt(tokens, at - 1) !== 'of') continue;
