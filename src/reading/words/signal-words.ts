@@ -49,7 +49,7 @@ export const signal = {
 
 /** The words of each. */
 const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
-  part: 'half third quarter',
+  part: 'half third quarter fifth sixth eighth tenth',
   every: 'per every each',
   following: 'after afterwards once when post past following',
   using: 'ended finished wound ending came used using use uses took take takes taking need needed needs weighed',
