@@ -66,6 +66,7 @@ import { twoLots } from './two-lots.ts';
 import { twoPots } from './two-pots.ts';
 import { waterHeld } from './water-held.ts';
 import { weighedAgain } from './weighed-again.ts';
+import { wentFrom } from './went-from.ts';
 import { wentInLess } from './went-in.ts';
 import { wholeTold } from './whole-told.ts';
 import { withBoth } from './with-both.ts';
@@ -82,6 +83,7 @@ const rules: readonly Rule[] = [
   zeroDropped,
   ({ tokens }) => missingSaid(tokens),
   strained,
+  wentFrom,
   soItWas,
   lastTimes,
   neitherIn,
