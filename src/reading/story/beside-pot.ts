@@ -103,7 +103,7 @@ export function besidePot(cut: Cut): Heard {
     if (!rule || (rule.nameless && isAny(tokens, from, to, (token, at) => isStuff(token, at, tokens)))) continue;
     const list = listBeside(tokens, sentence);
     const fats = new Set(list.fats.map(({ id }) => id)).size;
-    if (list.lyes.length === 0 ? fats < leastFats || rule.whole : fats === 0) continue;
+    if (list.lyes.length === 0 ? fats < (rule.sure ? 1 : leastFats) || rule.whole : fats === 0) continue;
     out ??= [...tokens];
     // what stands before it is of the list: "water 310 g. my old one had"
     const begin = rule.behind ? sentence.tokenAt(rule.tells.exec(text)?.index ?? 0) : from;

@@ -22,7 +22,7 @@ export const isStuff = (token: Token, k: number, tokens: readonly Token[]): bool
 
 /** Words of which one stands in each such sentence. */
 export const cues: ReadonlySet<string> = new Set(
-  'gonna planning meaning hoping considering loved liked wanted preferred wished fancied longed dreamed page entry card sheet says said tells told reckons reckoned thought recommends insists wants he she they done bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried would wouldve might could couldve should shouldve wish only mum mom mother dad father aunt friend neighbour neighbor sister brother teacher others original decided mind bother better idea neither nothing against belongs goes ignore disregard count tomorrows yesterdays mondays tuesdays wednesdays thursdays fridays saturdays sundays another next waiting yesterday earlier previous tempted thinking considered toyed wanted meant planned intended going photo picture beside table bench counter stands standing sits sitting'.split(
+  'sisters brothers mums moms mothers aunts aunties grans grannies neighbours neighbors friends cousins gonna planning meaning hoping considering loved liked wanted preferred wished fancied longed dreamed page entry card sheet says said tells told reckons reckoned thought recommends insists wants he she they done bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried would wouldve might could couldve should shouldve wish only mum mom mother dad father aunt friend neighbour neighbor sister brother teacher others original decided mind bother better idea neither nothing against belongs goes ignore disregard count tomorrows yesterdays mondays tuesdays wednesdays thursdays fridays saturdays sundays another next waiting yesterday earlier previous tempted thinking considered toyed wanted meant planned intended going photo picture beside table bench counter stands standing sits sitting'.split(
     ' ',
   ),
 );
@@ -37,6 +37,8 @@ export interface Rule {
   readonly tells: RegExp;
   /** What would make something else of it. */
   readonly unless: RegExp;
+  /** One fat elsewhere makes a list. */
+  readonly sure?: true;
   /** No ingredient is named there. */
   readonly nameless?: true;
   /** What the next sentence says. */
@@ -246,7 +248,21 @@ const isOfOtherLoaf = (place: Place): boolean => {
   return otherLoaf.test(told) && !madeAnew.test(told) && weighsOtherFats(place);
 };
 
+/** "My neighbour takes 110 g, but that's for her 800 g of lard", "Auntie's 60 g is for 450 g". */
+const theirPair = new RegExp(
+  `\\b${relative}s?(?: ?['’]? ?s)? (?:(?:always|usually|just|only|recipe|own|figure|lye) )*(?:(?:takes?|took|uses?|used|puts?|has|had|needs?|does|did|makes?|made|with) (?:in )?)?(?:about |her |his |their )*# (?:(?:of )?(?:the )?@ )?[^?#@]{0,30}\\b(?:for|with)(?: (?:her|his|their|own|only|just|about|a|of))* #`,
+);
+
 export const makeRules = (): readonly Rule[] => [
+  {
+    reason: 'of another recipe',
+    tells: theirPair,
+    sure: true,
+    unless:
+      /\?|\b(?:(?:so|and) (?:(?:today|now|then|instead) )?(?:i|we) (?:did|took|used?|put|made|went|weighed|add|added)|(?:i|we) (?:did|do|took|made|use|used|put|went|take)|me too|same (?:as|for|here)|thats what|mine|half|double|twice|times)\b/,
+    next: notTaken,
+    settles: true,
+  },
   {
     reason: 'of another batch',
     tells: /^[([]|\b(?:yesterdays?|other|previous|last|earlier)\b/,
