@@ -159,7 +159,8 @@ const swapped = /\b(?:replaced|swapped|exchanged|substituted|traded|subbed)\b/i;
 const changing: ReadonlySet<string> = new Set(['corrected', 'left-out', 'after']);
 
 /** A figure that no name took, or a name that no figure took, was left out: no change is heard with that. */
-const ofFigure = /^I left out "[^"]*"(?:: nothing says how much, and that it is in the pot)?\.$/;
+const ofFigure =
+  /^I left out (?:the total )?"[^"]*"(?:: (?:nothing says how much, and that it is in the pot|no weight like those of the lines))?\.$/;
 
 const sumOf = (lines: readonly { readonly grams: number }[]): number =>
   lines.reduce((sum, { grams }) => sum + grams, 0);

@@ -479,12 +479,18 @@ function isRival(token: Token | undefined, { grams, weights }: List): boolean {
 const before = 3;
 
 /** The words that tell so; null where none do. */
-export function toldOtherwise(cut: Cut, back: readonly PutRight[], { share }: InPot): string | null {
+export function toldOtherwise(cut: Cut, back: readonly PutRight[], { share, alkali }: InPot): string | null {
   const { tokens, prims } = cut;
   const sentences = sentencesOf(cut);
   if (sentences.every((sentence) => isSmallTalk(tokens, sentence))) return null;
   tales ??= made();
-  const list = listOf(tokens);
+  const written = listOf(tokens);
+  // "first plan was 88 g NaOH, but the tub is caustic potash: … 138 g of the KOH": it is the one that was taken
+  const [only] = alkali.size === 1 ? alkali : [];
+  const list =
+    only === undefined || written.alkali === null || written.alkali === 'unsaid'
+      ? written
+      : { ...written, alkali: only };
   const texts = sentences.map((sentence: Sentence) =>
     sentence.text.replace(/[@#]/g, (sign, place: number) => {
       const token = tokens[sentence.tokenAt(place)];

@@ -59,7 +59,7 @@ export function isAdded(tokens: readonly Token[], row: Row, before: Row): boolea
     .slice(from, to)
     .map(spoken)
     .join(' ')
-    .replace(/\bno (?:of|more|extra|other|further)\b/g, '');
+    .replace(/\bno(?: (?:of|more|extra|other|further)\b| *$)/g, '');
   // "250 g olive, another 170 g olive": in one breath
   const joint = tokens[(at ?? 0) - 2];
   const isListed =

@@ -282,6 +282,11 @@ function waysToCall(): Ways {
       /\b(?<day>(?:mon|tues|wednes|thurs|fri|satur|sun)day|today|tonight|yesterday|morning|afternoon|evening)['’]?s\b(?! (?:stall|market|fair|sale|class|course|party|wedding|guests?|meeting|weather|post))|\b(?:one|soap|batch|loaf) (?:from|of|on|i made on) (?<on>\p{L}+day)\b/giu,
       (words, all) => ofWord({ word: words['day'] ?? words['on'] ?? '' }, all),
     ],
+    // "is the first ok?"
+    [
+      /\b(?:the|my) (?<place>first|second|third|fourth|last)(?= (?:if|and|or|but|then|when|after|as|than|not|ok|okay|right|fine|good|safe|off|\p{L}+er)(?!\p{L}))/giu,
+      ofPlace,
+    ],
     // "only this year's, please"
     [
       /\b(?:this|(?<last>last)) (?:time|week|month|year|season|spring|summer|autumn|fall|winter)['’]s(?!\p{L})/giu,
@@ -309,10 +314,6 @@ function waysInSpeech(): Ways {
     ],
     [/\b(?:i['’]?m|i am) the one\b|\bmine\b|\bwhat (?:i|we) (?:do|did|have|use|used|made|put)\b/giu, ofOwner('mine')],
     [/\bwhat (?<whose>she|he|they) (?:does|do|did|has|have|uses|used|made|puts?)\b/giu, ofOwner('theirs')],
-    [
-      /\b(?:the|my) (?<place>first|second|third|fourth|last)(?= (?:if|and|or|but|then|when|after|as|than|not|ok|okay|right|fine|good|safe|off|\p{L}+er)(?!\p{L}))/giu,
-      ofPlace,
-    ],
     [
       new RegExp(
         `(?<!\\p{L})(?:(?<large>big(?:ger|gest)?|large[rst]*|doubled?|tripled?|scaled[ -]up|full)|(?<small>small(?:er|est)?|little|half|halved|mini|scaled[ -]down)) ${noun}`,

@@ -72,11 +72,11 @@ export function fromTheirs(cut: Cut): Heard {
     const weight = tokens[row?.figure ?? -1];
     if (!row || !isPlain(weight) || rowsOf(tokens, tokens[row.at], tokens.length).length > 1) continue;
     const by = weightAt(tokens, figure, row.figure);
-    if (
-      !(by > 0 && by < mostOf * weight.quantity.value) ||
-      !(found.groups?.['that'] || theirs.test(saidOf(tokens, sentences, row)))
-    )
-      continue;
+    const isTheirs = theirs.test(saidOf(tokens, sentences, row));
+    if (!(by > 0 && by < mostOf * weight.quantity.value) || !(found.groups?.['that'] || isTheirs)) continue;
+    // "108 g lye, 250 g water. I took 5 g less than that"
+    const beside = sentences.find(({ from, to }) => row.at >= from && row.at < to);
+    if (!isTheirs && (beside?.figures ?? 0) > 1) return { ...none, unheard: found[0].trim() };
     const isLess = fewer.test(found.groups?.['way'] ?? '');
     const value = weight.quantity.value + (isLess ? -by : by);
     const differs = tokens[figure] as Figure;

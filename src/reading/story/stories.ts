@@ -47,6 +47,7 @@ import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
 import { partsWent } from './parts-went.ts';
 import { perVessel } from './per-vessel.ts';
+import { plannedAlkali } from './planned-alkali.ts';
 import { putBack } from './put-back.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
@@ -83,6 +84,7 @@ const rules: readonly Rule[] = [
   zeroDropped,
   ({ tokens }) => missingSaid(tokens),
   strained,
+  plannedAlkali,
   wentFrom,
   soItWas,
   lastTimes,

@@ -53,6 +53,10 @@ export interface Thoughts {
 /** In a table of costs it is water that is had for nothing. */
 const isWater = (token: Token | undefined): boolean => token?.t === 'name' && token.meaning.kind === 'water';
 
+/** "No more water": of that nothing is taken out. */
+const isMoreOf = (token: Token | undefined): boolean =>
+  token?.t === 'name' && /^(?:more|extra|additional|further) /i.test(token.text);
+
 const turnsIn = (token: Token): boolean =>
   gives(token, signal.turning) || (token.t === 'name' && token.meaning.id === 'number');
 
@@ -99,8 +103,8 @@ export function secondThoughts(
     (isSettled(sentence) || turnedDown.has(sentence) ? [] : toldIn(sentences, k)).flatMap((change) => {
       if (
         change.kind === 'out' &&
-        change.none &&
-        (isTold(sentence) || (has(signal.price) && isWater(tokens[change.gone ?? -1])))
+        (isMoreOf(tokens[change.gone ?? -1]) ||
+          (change.none && (isTold(sentence) || (has(signal.price) && isWater(tokens[change.gone ?? -1])))))
       )
         return [];
       const at = change.gone ?? ('comes' in change ? change.comes : null) ?? sentence.from;
