@@ -94,7 +94,7 @@ const other: readonly string[] = [
   `\\bF (?:went|goes|came|is|was) (?:in )?where ${the}F\\b`,
   `\\b[FN] [^.?#]{0,20}\\brather than ${the}F\\b`,
   `\\b(?:used|use|scraped|added|put|poured|tipped|threw)[^.?#]{0,20} (?:what was left|the last|the rest|the remains|the dregs) of ${the}N\\b`,
-  `\\b(?:stood|standing|stands|fill(?:ed|s)|went|goes|going|comes|came) in for\\b(?! (?:an?|some|his|her|their|my) )`,
+  `\\b(?:stood|standing|stands|fill(?:ed|s)|went|goes|going|comes|came) in for\\b(?! an? )`,
   `\\b(?:hence|therefore) ${the}[FN]\\b`,
   `\\b${swapping} (?:out )?${the}(?:# (?:of )?)?${the}(?:[FNL]|it|that|them|those|some|half|third|quarter|part) (?:[a-z]+ ){0,3}(?:for|with|by|to|against) ${the}(?:# (?:of )?)?${the}[FNL]\\b`,
   `\\b${swapping} (?:out )?# (?:of )?${the}[FNL]\\b`,

@@ -10,7 +10,7 @@ import { asFiller, type Token } from '../words/tokens.ts';
 const shares: Readonly<Record<string, number>> = { half: 1 / 2, third: 1 / 3, quarter: 1 / 4 };
 
 /** The fraction that a word or a figure says; null where it says none. */
-export function shareOf(token: Token | undefined): number | null {
+function shareOf(token: Token | undefined): number | null {
   if (token?.t === 'word') return shares[token.text] ?? null;
   if (token?.t !== 'quantity' || token.quantity.dim !== 'bare') return null;
   const { value } = token.quantity;
@@ -29,7 +29,7 @@ const cutting =
 const mostCutting = 4;
 
 /** "Cut a fifth off", "took about a third out of": what is taken of it, and not of its price. */
-export function cutsOff(tokens: readonly Token[], k: number): boolean {
+function cutsOff(tokens: readonly Token[], k: number): boolean {
   for (let at = k - 1; at >= k - mostCutting && spoken(tokens[at]) !== ''; at--)
     if (cutting.test(spoken(tokens[at]))) return true;
   return false;

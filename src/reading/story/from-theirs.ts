@@ -30,6 +30,10 @@ const open =
 /** A difference is no larger than this part of the weight. */
 const mostOf = 0.5;
 
+/** "I weighed 10 g more": it may be so much besides. */
+const isOnTop = (text: string, { 0: said, index }: RegExpExecArray): boolean =>
+  /\b(?:weighed|add|added|poured|put)\b[^#]*# more$/.test(said) && !text.startsWith(' than', index + said.length);
+
 /** The row that stands last before a figure, with no other figure since. */
 const lastRow = (tokens: readonly Token[], since: number, figure: number): Weighed | null => {
   const row = rowsBefore(tokens, figure).findLast(({ at }) => at >= since);
@@ -66,7 +70,7 @@ export function fromTheirs(cut: Cut): Heard {
     }
     const found = open.test(text) ? null : mine.exec(text);
     const place = found?.indices?.groups?.['n']?.[0];
-    if (!found || place === undefined) continue;
+    if (!found || place === undefined || isOnTop(text, found)) continue;
     const figure = sentence.tokenAt(place);
     const row = lastRow(tokens, (sentences[k - 1] ?? sentence).from, figure);
     const weight = tokens[row?.figure ?? -1];

@@ -17,7 +17,10 @@ const pattern = new RegExp(
   'dg',
 );
 const open =
-  /\b(?:if|should|shall|would|could|might|may|maybe|perhaps|next|last (?:time|batch|year|month|week)|prices?|costs?|euros?|dollars?|pounds? sterling|temperature|degrees)\b/;
+  /\b(?:if|should|shall|would|could|might|may|maybe|perhaps|next|last (?:time|batch|year|month|week)|prices?|costs?|euros?|dollars?|pounds? sterling|temperature|degrees|scales?|jars?|tubs?|bottles?|tins?|bags?|jugs?|canisters?|packs?)\b/;
+
+/** "On the scale", of a jar. */
+const behind = 16;
 
 const weighs = (token: Token | undefined): token is Figure =>
   token?.t === 'quantity' && (token.quantity.dim === 'mass' || token.quantity.dim === 'bare');
@@ -54,7 +57,7 @@ export function wentFrom(cut: Cut): Heard {
         return place === undefined ? -1 : sentence.tokenAt(place);
       });
       const [name, now] = [tokens[f], nowOf(tokens, a, b)];
-      if (!isIngredient(name) || !now || open.test(sentence.text.slice(0, index + words.length))) continue;
+      if (!isIngredient(name) || !now || open.test(sentence.text.slice(0, index + words.length + behind))) continue;
       const last = b < 0 ? a : b;
       const [row, ...more] = rowsOf(tokens, name, tokens.length).filter(({ at }) => at !== f);
       const listed = tokens[row?.figure ?? -1];
