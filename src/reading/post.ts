@@ -5,7 +5,7 @@ import { withoutMisfit } from './doubt/misfit.ts';
 import type { Weights } from './doubt/note-signs.ts';
 import { ofOthers, withoutOthers } from './doubt/of-others.ts';
 import { inUnit } from './doubt/pieces.ts';
-import { amongTalk } from './doubt/talk.ts';
+import { amongTalk, ofElse } from './doubt/talk.ts';
 import { writtenUp } from './doubt/written-up.ts';
 import { type Cut, itemize } from './itemize.ts';
 import type { RecipeReading } from './reading.ts';
@@ -172,8 +172,9 @@ const swapped = /\b(?:replaced|swapped|exchanged|substituted|traded|subbed)\b/i;
 /** What no rule of the reader changes anything by. */
 const changing: ReadonlySet<string> = new Set(['corrected', 'left-out', 'after']);
 
-/** A figure that no name took was left out: no change is heard with that. */
-const ofFigure = /^I left out "[^"]*"\.$/;
+/** A figure that no name took, or a name that no figure took, was left out: no change is heard with that. */
+const ofFigure =
+  /^I left out (?:the total )?"[^"]*"(?:: (?:nothing says how much, and that it is in the pot|no weight like those of the lines))?\.$/;
 
 const sumOf = (lines: readonly { readonly grams: number }[]): number =>
   lines.reduce((sum, { grams }) => sum + grams, 0);
@@ -182,17 +183,22 @@ const sumOf = (lines: readonly { readonly grams: number }[]): number =>
 function hearing(reading: RecipeReading, unheardChange: Cut['unheardChange']): RecipeReading {
   const { doubts, assumptions, fats, after, alkali, fates, swapAsked } = reading;
   if (doubts.length > 0 || fats.length === 0) return reading;
-  const isHeard =
-    assumptions.some(({ id, text }) => changing.has(id) && !ofFigure.test(text)) &&
-    !fates.some(({ why }) => why === 'a difference');
+  const isOfElse = ({ text }: { readonly text: string }): boolean => text.startsWith(ofElse);
+  const heard = assumptions.filter(({ id, text }) => changing.has(id) && !ofFigure.test(text));
+  const isSure = !fates.some(({ why }) => why === 'a difference');
   const pot = {
     fats: new Set([...fats, ...after].map(({ id }) => id)),
     alkali: new Set(alkali.map(({ id }) => id)),
     share: sumOf(alkali) / sumOf([...fats, ...after]),
   };
-  const said = unheardChange(isHeard, swapAsked !== null, pot);
+  const saidIf = (isHeard: boolean): string | null => unheardChange(isHeard && isSure, swapAsked !== null, pot);
+  const said = saidIf(heard.length > 0) ?? (heard.every(isOfElse) ? saidBeside(saidIf(false), heard) : null);
   return said === null ? reading : { ...reading, doubts: [{ id: 'corrected', said }] };
 }
+
+/** What is said of the pot beside what was left out as of something else. */
+const saidBeside = (said: string | null, left: readonly { readonly text: string }[]): string | null =>
+  said === null || left.some(({ text }) => text.includes(said)) ? null : said;
 
 interface ReadOnce {
   readonly reading: RecipeReading;

@@ -1,5 +1,5 @@
 /** Sentences that greet, ask or list, and tell nothing of what became of the pot. */
-import { isAny } from '../words/token-is.ts';
+import { isAny, isFat, isMark, wordAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 
 const small: ReadonlySet<string> = new Set(
@@ -12,8 +12,22 @@ const small: ReadonlySet<string> = new Set(
 const tells = (token: Token): boolean =>
   (token.t === 'word' || (token.t === 'name' && token.meaning.kind === 'role')) && !small.has(token.text.toLowerCase());
 
+/** "The lard is tallow": of two names. */
+const isOfAnother = (tokens: readonly Token[], from: number, to: number): boolean =>
+  isAny(
+    tokens,
+    from,
+    to,
+    (token, k) =>
+      isFat(token) &&
+      /^(?:is|are)$/.test(wordAt(tokens, k + 1)) &&
+      isFat(tokens[k + 2]) &&
+      !isAny(tokens, from, to, isQuestion),
+  );
+const isQuestion = (token: Token): boolean => isMark(token, '?');
+
 /** All of its words are such. */
 export const isSmallTalk = (
   tokens: readonly Token[],
   { from, to }: { readonly from: number; readonly to: number },
-): boolean => !isAny(tokens, from, to, tells);
+): boolean => !isAny(tokens, from, to, tells) && !isOfAnother(tokens, from, to);

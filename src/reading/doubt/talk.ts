@@ -380,12 +380,11 @@ export function amongTalk(
   return isWhole(reading, first, catalogue) ? besideTheRecipe(reading, gone) : null;
 }
 
+/** What an answer says of that. */
+export const ofElse = 'I left out what tells of something else';
+
 /** The reading of what is left, and what was left out of it. */
-export function besideTheRecipe(
-  reading: RecipeReading,
-  gone: readonly string[],
-  what = 'I left out what tells of something else',
-): RecipeReading {
+export function besideTheRecipe(reading: RecipeReading, gone: readonly string[], what = ofElse): RecipeReading {
   const told = gone.map((one) => `“${shortened(one)}”`).join(', ');
   return {
     ...reading,

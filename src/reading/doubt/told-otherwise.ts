@@ -29,6 +29,8 @@ interface Tale {
   readonly always?: true;
   /** Its figure stands nowhere else in the post. */
   readonly anew?: true;
+  /** Where it names the alkali, that is weighed elsewhere, too. */
+  readonly ofWeighed?: true;
   /** What was told right before was left out. */
   readonly dropped?: true;
   /** Nothing is asked where the alkali fits the fats as they stand. */
@@ -65,6 +67,8 @@ const sizes =
 const putByOthers = new RegExp(
   `\\b(?:${relations.replaceAll(' ', '|')}|he|she|they|somebody|someone) [^.?#]{0,24}\\b(?:put|added|tipped|poured|threw|chucked|slipped|emptied|stirred) (?:(?:in|another|an|extra|about|the|over|well) )*# (?:of )?(?:the |my )?[FL] (?:in|into|to (?:it|the pot|mine|my))\\b`,
 );
+/** Who may have seen it. */
+const witnesses = `${relations.replaceAll(' ', '|')}|kid|girl|boy|he|she|they`;
 const theirPot =
   /\?|\b(?:hers|theirs|her own|his own|(?:her|his|their|last|other|own) (?:pot|batch|soap|recipe|loaf)|last (?:time|week|month|year)|would|should|always|usually)\b/;
 
@@ -301,6 +305,19 @@ const made = (): readonly Tale[] => [
     always: true,
     unless: /\b(?:scales?|checked|weighed it again|re-?weighed|(?:am|was) right|wrong)\b/,
   },
+  // "my son did the weighing and swears it was 420 g": a figure of one who was there, against the list
+  {
+    tells: new RegExp(
+      `\\b(?:${witnesses}) (?:[^.?#]{0,40}\\b)?(?:weighed|weighing|measured|measuring|poured|tipped it in|scales?)\\b[^.?#]{0,30}\\b(?:says?|said|swears?|insists?|claims?|sure|certain|reckons?|thinks?|remembers?|maintains?)\\b[^.?#]{0,30}[#…R]|\\b(?:${witnesses}) (?:(?:who|is|are|s) )*(?:quite |absolutely |dead |very |still )*(?:swears?|insists?|maintains?|sure|certain|positive|remembers?) (?:that )?(?:it|that|this|there|(?:the )?[FL]) (?:was|were) (?:really |only |more like |in fact )?[#…R]`,
+    ),
+    ofWeighed: true,
+    anew: true,
+    always: true,
+    unless:
+      /\?|\b(?:i|we) (?:have |just |then )*(?:checked|weighed|measured)|\b(?:wrong|right|mistaken|hers|theirs|her own|his own|(?:her|his|their|last|other|own) (?:pot|batch|soap|recipe|loaf)|last (?:time|week|month|year)|would|should|always|usually|enough|too (?:much|little))\b/,
+    undone:
+      /\b(?:wrong|mistaken|mixed up|misremember\w*)\b|\b(?:i|we) (?:have |just |then )*(?:checked|weighed|measured|saw|know)\b/,
+  },
   // "of the sunflower I used only half, the other half I swapped for avocado oil"
   {
     tells:
@@ -462,12 +479,18 @@ function isRival(token: Token | undefined, { grams, weights }: List): boolean {
 const before = 3;
 
 /** The words that tell so; null where none do. */
-export function toldOtherwise(cut: Cut, back: readonly PutRight[], { share }: InPot): string | null {
+export function toldOtherwise(cut: Cut, back: readonly PutRight[], { share, alkali }: InPot): string | null {
   const { tokens, prims } = cut;
   const sentences = sentencesOf(cut);
   if (sentences.every((sentence) => isSmallTalk(tokens, sentence))) return null;
   tales ??= made();
-  const list = listOf(tokens);
+  const written = listOf(tokens);
+  // "first plan was 88 g NaOH, but the tub is caustic potash: … 138 g of the KOH": it is the one that was taken
+  const [only] = alkali.size === 1 ? alkali : [];
+  const list =
+    only === undefined || written.alkali === null || written.alkali === 'unsaid'
+      ? written
+      : { ...written, alkali: only };
   const texts = sentences.map((sentence: Sentence) =>
     sentence.text.replace(/[@#]/g, (sign, place: number) => {
       const token = tokens[sentence.tokenAt(place)];
@@ -478,11 +501,12 @@ export function toldOtherwise(cut: Cut, back: readonly PutRight[], { share }: In
     if (isSmallTalk(tokens, sentence)) continue;
     const isBack = back.some(({ from, to }) => from < sentence.to && to > sentence.from);
     const text = texts[k] ?? '';
-    for (const { tells, also, beside, unless, undone, heard, always, misfit, anew, dropped } of tales) {
+    for (const { tells, also, beside, unless, undone, heard, always, misfit, anew, ofWeighed, dropped } of tales) {
       if ((isBack && !always) || (misfit && share > fitting.least && share < fitting.most)) continue;
       const found = tells.exec(text);
       if (!found || also?.test(text) === false || unless?.test(text) || undone?.test(texts[k + 1] ?? '')) continue;
-      if (anew && isSaidAgain(tokens, sentence)) continue;
+      if ((anew && isSaidAgain(tokens, sentence)) || (ofWeighed && list.alkali === null && /\bL\b/.test(text)))
+        continue;
       const since = sentences[Math.max(0, k - before)]?.from ?? 0;
       if (dropped && !back.some(({ from, to }) => from < sentence.to && to > since)) continue;
       if (heard && back.some((one) => heard.test(one.text))) continue;

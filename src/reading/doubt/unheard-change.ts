@@ -94,7 +94,7 @@ const other: readonly string[] = [
   `\\bF (?:went|goes|came|is|was) (?:in )?where ${the}F\\b`,
   `\\b[FN] [^.?#]{0,20}\\brather than ${the}F\\b`,
   `\\b(?:used|use|scraped|added|put|poured|tipped|threw)[^.?#]{0,20} (?:what was left|the last|the rest|the remains|the dregs) of ${the}N\\b`,
-  `\\b(?:stood|standing|stands|fill(?:ed|s)|went|goes|going|comes|came) in for\\b`,
+  `\\b(?:stood|standing|stands|fill(?:ed|s)|went|goes|going|comes|came) in for\\b(?! an? )`,
   `\\b(?:hence|therefore) ${the}[FN]\\b`,
   `\\b${swapping} (?:out )?${the}(?:# (?:of )?)?${the}(?:[FNL]|it|that|them|those|some|half|third|quarter|part) (?:[a-z]+ ){0,3}(?:for|with|by|to|against) ${the}(?:# (?:of )?)?${the}[FNL]\\b`,
   `\\b${swapping} (?:out )?# (?:of )?${the}[FNL]\\b`,
@@ -114,6 +114,9 @@ const other: readonly string[] = [
   `\\bso (?:i|we) (?:have |just |simply )*(?:put|used|took|went with|poured)(?: in)? ${the}[FN]\\b(?! #)`,
   `\\b(?:actual|actually|real) F :? ?(?!#)`,
   `^(?:me|mine|in mine|my pot|my version) : ${the}F #`,
+  // "I ran low on olive and used sunflower for part of it", "olive ran low, so part of it is sunflower"
+  `(?:\\b(?:low|short) (?:on|of) ${the}F|\\bF ${vessel}(?:ran|was|were|got|is) (?:a bit |rather |getting |running )?(?:low|short|nearly (?:out|empty|gone)|almost (?:out|empty|gone)))\\b(?:(?!\\b(?:will|ll|buy|order|get|tomorrow|next|if)\\b)[^.?#])*\\bN\\b(?! (?:#|[a-z]+ #))`,
+  `\\b(?:part|some|half|most|a bit|a third|a quarter) of (?:it|that|them|${the}F) (?:is|was|being|are|were) (?:really |actually |now )*N\\b|\\bN (?:for|as) ${the}(?:part|some|half|most|rest|a bit|remainder) of (?:it|that|them|${the}F)\\b`,
   `\\bno idea of the (?:shares|proportions|split)\\b`,
   `\\bmis ?prints?\\b`,
   `F (?:is|are|was) (?:only |just )?(?:going|supposed|meant) to be\\b`,
@@ -126,6 +129,7 @@ const more: readonly string[] = [
   `\\b${little} (?:extra |more )?of ${the}F (?:extra|more|on top|too|went|as well)\\b`,
   `\\b${little} (?:extra|more|less) of ${the}[FNL]\\b`,
   `\\b(?:another|extra|additional|second) (?:good )?(?:${little}|cup|bottle|jar|lot|bowl) (?:of )?${the}[FNL]\\b`,
+  `(?:^|\\b(?:then|and|also|plus|with|but) |\\b(?:added|put|poured|tipped|threw|chucked|splashed|sloshed|stirred|dropped) (?:in )?)(?:then |also )*(?:a|another|one|some) (?:good |fair |big |large |small |generous )?(?:splash|glug|dash|dollop|slosh|ladle|lump|knob|blob|spoon|spoonful|handful) (?:or (?:so|two) )?(?:of )?${the}[FN]\\b(?! (?:is|was) (?:left|missing|still))(?![^.?]{0,20}#)`,
   `\\b(?:overshot|overpoured|undershot|overdid|shorted|rounded|fudged|guessed|eyeballed|misjudged) (?:up |down |on )?${the}[FL]\\b(?!.*\\b(?:cushion|margin|leeway|to spare|safe side)\\b)`,
   `[FL] (?:(?:is|was|are|were|got|has|have|been|now|also|then|i|we) )*(?:doubled|tripled|trebled|halved)${end}`,
   `\\bheavy (?:- )?handed with ${the}[FL]\\b`,
@@ -241,6 +245,8 @@ const ready = new RegExp(
 );
 const isUsed = /\b(?:use|using|go|take|with|melt|want|need|put)\b[^.?]*\b(?:all|it|that|both|them)\b/;
 
+/** "A glug of castor, maybe a ladle?" tells of one, and asks for none. */
+const guessed = /(?: ,)? (?:maybe|perhaps|possibly|say|or|about|roughly)(?: [a-z]+){1,4} \?/;
 /** Nobody has done it. */
 const open = /\?|\b(?:would|should|could|can|if|might|maybe)\b/;
 
@@ -314,7 +320,7 @@ function saidIn(
     (elsewhen.test(text) && !(lately.test(text) && text.includes('#')))
   )
     return null;
-  for (const change of changes(isHeard ? 'lost' : open.test(text) ? 'always' : 'done')) {
+  for (const change of changes(isHeard ? 'lost' : open.test(text.replace(guessed, '')) ? 'always' : 'done')) {
     const [from, to] = change.exec(text)?.indices?.[0] ?? [];
     if (from === undefined || to === undefined || (made?.fat.includes(change) && isMadeGood())) continue;
     if (text.startsWith('not sure', from) && isOfScent(tokens, sentence)) continue;

@@ -16,7 +16,7 @@ import {
   wordAt,
 } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
-import { shareOf } from './part-of-pack.ts';
+import { behindOf, shareAt } from './part-of-pack.ts';
 
 /** Packs of one thing in one recipe, at the most. */
 const mostPacks = 48;
@@ -86,15 +86,15 @@ const multiplied = (one: Quantity, count: Quantity, each: boolean): Quantity => 
   numbers: [...count.numbers, ...one.numbers],
 });
 
-/** `1/2 of a 3 lb tub`, `half of the 500 g block`: the part of what stands behind it. */
+/** `1/2 of a 3 lb tub`, `half of the 500 g block`, `cut a fifth off a 500 g block`: the part of what stands behind it. */
 export function takeParts(tokens: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
   for (let k = 0; k + 1 < tokens.length; k++) {
     const token = tokens[k];
-    const share = token && givesAt(signals, k, signal.part) ? shareOf(token) : null;
+    const share = token && givesAt(signals, k, signal.part) ? shareAt(tokens, k) : null;
     if (!token || !share) continue;
-    let at = k + 1;
-    let of = token.t === 'quantity' && /\b(of|an?)$/.test(token.quantity.text);
+    let at = behindOf(tokens, k, k + 1);
+    let of = at > k + 1 || (token.t === 'quantity' && /\b(of|an?)$/.test(token.quantity.text));
     for (let word = tokens[at]; word?.t === 'word' && /^(of|a|an|the|my)$/.test(word.text); word = tokens[++at])
       of = true;
     const whole = tokens[at];
@@ -104,8 +104,12 @@ export function takeParts(tokens: readonly Token[], signals: Signals): readonly 
     out ??= [...tokens];
     out[at] = { ...whole, quantity: { ...quantity, value: quantity.value * share, other: null, numbers } };
     out[k] = asFiller(token);
-    const pack = tokens[at + 1];
-    if (isPot(pack)) out[at + 1] = asFiller(pack);
+    const [pack, off] = [tokens[at + 1], tokens[k + 1]];
+    if (pack && (isPot(pack) || (isRole(pack, 'mould') && isWord(tokens[at + 2], 'of')))) out[at + 1] = asFiller(pack);
+    if (!off || at === k + 1 || !isRole(off, 'price')) continue;
+    // "sliced a fifth off a 500 g block": of no bar, and of no price
+    out[k + 1] = asFiller(off);
+    for (const near of [k - 1, k - 2]) if (isRole(tokens[near], 'bars')) out[near] = asFiller(tokens[near] as Token);
   }
   return out ?? tokens;
 }

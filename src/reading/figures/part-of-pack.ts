@@ -1,17 +1,45 @@
-/** So much of what a pack holds: "a 1 kg jar of coconut, half of that went in", "half a jar of coconut (the jar is 1 kg)". */
+/**
+ * So much of what a pack holds: "a 1 kg jar of coconut, half of that went in", "half a jar of coconut (the jar is 1 kg)",
+ * "a 500 g block of cocoa butter, cut a fifth off it".
+ */
 import { signal } from '../words/signal-words.ts';
 import { givesAt, type Signals } from '../words/signals.ts';
-import { isIngredient, isMark, isMeasured, isPot, isStop, isWord, wordAt } from '../words/token-is.ts';
+import { isIngredient, isMark, isMeasured, isPot, isRole, isStop, isWord, spoken, wordAt } from '../words/token-is.ts';
 import { asFiller, type Token } from '../words/tokens.ts';
 
 const shares: Readonly<Record<string, number>> = { half: 1 / 2, third: 1 / 3, quarter: 1 / 4 };
 
 /** The fraction that a word or a figure says; null where it says none. */
-export function shareOf(token: Token | undefined): number | null {
+function shareOf(token: Token | undefined): number | null {
   if (token?.t === 'word') return shares[token.text] ?? null;
   if (token?.t !== 'quantity' || token.quantity.dim !== 'bare') return null;
   const { value } = token.quantity;
   return value > 0 && value < 1 ? value : null;
+}
+
+/** What may be a place in a row as well: "a fifth", but not "my fifth". */
+const rarer: Readonly<Record<string, number>> = { fifth: 1 / 5, sixth: 1 / 6, eighth: 1 / 8, tenth: 1 / 10 };
+
+/** The fraction that is said at `k`; null where none is. */
+export const shareAt = (tokens: readonly Token[], k: number): number | null =>
+  shareOf(tokens[k]) ?? (/^(?:an?|one)$/.test(wordAt(tokens, k - 1)) ? (rarer[wordAt(tokens, k)] ?? null) : null);
+
+const cutting =
+  /^(?:cut|took|take|taken|sliced|broke|snapped|chopped|hacked|sawed|sawn|shaved|carved|scooped|spooned|dug|scraped|ladled|poured|tipped|weighed|used|melted|lopped|split|chipped|prised)$/;
+const mostCutting = 4;
+
+/** "Cut a fifth off", "took about a third out of": what is taken of it, and not of its price. */
+function cutsOff(tokens: readonly Token[], k: number): boolean {
+  for (let at = k - 1; at >= k - mostCutting && spoken(tokens[at]) !== ''; at--)
+    if (cutting.test(spoken(tokens[at]))) return true;
+  return false;
+}
+
+/** Behind the words of a part that lead to the whole: "of", "off", "out of", "from". */
+export function behindOf(tokens: readonly Token[], k: number, at: number): number {
+  if (isWord(tokens[at], 'of')) return at + 1;
+  if (!/^(?:off|out|from)$/.test(spoken(tokens[at])) || !cutsOff(tokens, k)) return at;
+  return isWord(tokens[at + 1], 'of') ? at + 2 : at + 1;
 }
 
 /** Tokens between the pack and what is taken of it, at the most. */
@@ -25,12 +53,12 @@ function endsAt(tokens: readonly Token[], k: number): number {
   let at = k + 1;
   const said = tokens[k];
   const isOf = said?.t === 'quantity' && /\b(?:of|an?)$/.test(said.quantity.text);
-  if (isWord(tokens[at], 'of')) at++;
+  at = behindOf(tokens, k, at);
   if (/^(?:it|that|this|them)$/.test(wordAt(tokens, at))) return at + 1;
   if (/^(?:the|that|this|my|a)$/.test(wordAt(tokens, at)) && isPot(tokens[at + 1]) && !isIngredient(tokens[at + 2]))
     return at + 2;
   if (isOf || at > k + 1) return -1;
-  const before = wordAt(tokens, k - 1) === 'a' ? wordAt(tokens, k - 2) : wordAt(tokens, k - 1);
+  const before = /^an?$/.test(wordAt(tokens, k - 1)) ? wordAt(tokens, k - 2) : wordAt(tokens, k - 1);
   const isEnd = isStop(tokens[at]) || isMark(tokens[at], ',)') || isWord(tokens[at], 'and');
   return going.test(wordAt(tokens, at)) || (isEnd && taking.test(before)) ? at : -1;
 }
@@ -109,12 +137,15 @@ export function partsOfPacks(tokens: readonly Token[], signals: Signals): readon
     out ??= [...tokens];
     for (let at = from; at < to; at++) {
       const token = tokens[at];
-      if (token && (token.t === 'word' || isPot(token) || (token.t === 'quantity' && at === from)))
+      if (
+        token &&
+        (token.t === 'word' || isPot(token) || isRole(token, 'price') || (token.t === 'quantity' && at === from))
+      )
         out[at] = asFiller(token);
     }
   };
   for (let k = 1; k < tokens.length; k++) {
-    const share = givesAt(signals, k, signal.part) ? shareOf(tokens[k]) : null;
+    const share = givesAt(signals, k, signal.part) ? shareAt(tokens, k) : null;
     if (share === null) continue;
     const end = endsAt(tokens, k);
     const size = end < 0 ? packBehind(tokens, k) : packBefore(tokens, k);

@@ -54,7 +54,12 @@ export function isAdded(tokens: readonly Token[], row: Row, before: Row): boolea
   if (!isMore && !isElsewhere) return false;
   const { from, to } = sentenceAt(tokens, row.token, longestLook);
   const end = tokens[to];
-  const words = tokens.slice(from, to).map(spoken).join(' ');
+  // "no more water": nothing else was
+  const words = tokens
+    .slice(from, to)
+    .map(spoken)
+    .join(' ')
+    .replace(/\bno(?: (?:of|more|extra|other|further)\b| *$)/g, '');
   // "250 g olive, another 170 g olive": in one breath
   const joint = tokens[(at ?? 0) - 2];
   const isListed =

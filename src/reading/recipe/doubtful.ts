@@ -8,6 +8,7 @@ import type { Meaning } from '../words/lexicon.ts';
 import type { Quantity } from '../words/quantities.ts';
 import { endsDotted, isAny, isMark, isStop, spoken as spokenOf, wordAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
+import { isAdded } from './added.ts';
 import { isSuperfat } from './no-superfat.ts';
 import { isPutIn } from './put-in.ts';
 import type { Roles } from './roles.ts';
@@ -513,15 +514,20 @@ export function eitherOr(assembly: Assembly): void {
 /** Two recipes in one post: the same fats weighed twice over with other figures, or numbered recipes. */
 export function twoRecipes(assembly: Assembly, rows: readonly Row[]): boolean {
   const twice = (kind: Kindred): number => {
-    const seen = new Map<string, number>();
+    const seen = new Map<string, Row>();
     let again = 0;
     for (const row of rows) {
       if (row.named.meaning.kind !== kind || row.after) continue;
       const grams = row.grams ?? row.share?.value ?? null;
       if (grams === null) continue;
       const known = seen.get(row.named.meaning.id);
-      if (known === undefined) seen.set(row.named.meaning.id, grams);
-      else if (Math.abs(known - grams) > sameWithin * known) again++;
+      if (known === undefined) {
+        seen.set(row.named.meaning.id, row);
+        continue;
+      }
+      const before = known.grams ?? known.share?.value ?? 0;
+      // "I've since added another 100 g of coconut and another 18 g of lye"
+      if (Math.abs(before - grams) > sameWithin * before && !isAdded(assembly.source.tokens, row, known)) again++;
     }
     return again;
   };

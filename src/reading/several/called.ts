@@ -315,6 +315,11 @@ function waysToCall(): Ways {
       /\b(?:from|of|on|dated) (?:the )?(?<day>\d{1,2})(?:st|nd|rd|th)\b|\bthe (?<day2>\d{1,2})(?:st|nd|rd|th)['’]?s?\b/giu,
       (words, all) => ofDay(Number(words['day'] ?? words['day2']), all),
     ],
+    // "is the first ok?"
+    [
+      /\b(?:the|my) (?<place>first|second|third|fourth|last)(?= (?:if|and|or|but|then|when|after|as|than|not|ok|okay|right|fine|good|safe|off|\p{L}+er)(?!\p{L}))/giu,
+      ofPlace,
+    ],
     // "only this year's, please"
     [
       /\b(?:this|(?<last>last)) (?:time|week|month|year|season|spring|summer|autumn|fall|winter)['’]s(?!\p{L})/giu,
@@ -342,10 +347,6 @@ function waysInSpeech(): Ways {
     ],
     [/\b(?:i['’]?m|i am) the one\b|\bmine\b|\bwhat (?:i|we) (?:do|did|have|use|used|made|put)\b/giu, ofOwner('mine')],
     [/\bwhat (?<whose>she|he|they) (?:does|do|did|has|have|uses|used|made|puts?)\b/giu, ofOwner('theirs')],
-    [
-      /\b(?:the|my) (?<place>first|second|third|fourth|last)(?= (?:if|and|or|but|then|when|after|as|than|not|ok|okay|right|fine|good|safe|off|\p{L}+er)(?!\p{L}))/giu,
-      ofPlace,
-    ],
     [
       new RegExp(
         `(?<!\\p{L})(?:(?<large>big(?:ger|gest)?|large[rst]*|doubled?|tripled?|scaled[ -]up|full)|(?<small>small(?:er|est)?|little|half|halved|mini|scaled[ -]down)) ${noun}`,

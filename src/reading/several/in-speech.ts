@@ -97,6 +97,9 @@ function headFrom(post: string, from: number, to: number): number {
   return from + (joint ? joint.index + joint[0].length : told);
 }
 
+/** What went in on top of a list is none of its own. */
+const added = /\b(?:another|a further|an (?:extra|additional)|extra|additional)\s+(?:about\s+)?$/i;
+
 /** No more than this is told in a breath. */
 const longestSpeech = 2500;
 
@@ -129,6 +132,8 @@ export function spokenIn(post: string): readonly Part[] {
   }
   if (recipes.length < 2 || recipes.length > most || !recipes.every(isWhole)) return [];
   const lists = recipes.map(({ rows }) => ({ from: rows[0]?.from ?? 0, to: rows.at(-1)?.to ?? 0 }));
+  // "I've since added another 100 g of coconut and another 18 g of lye"
+  if (lists.slice(1).some((list) => added.test(post.slice(Math.max(0, list.from - nearby), list.from)))) return [];
   const starts = lists.map(({ from }, k) => headFrom(post, lists[k - 1]?.to ?? 0, from));
   return lists.map((list, k) => {
     const end = post.slice(list.to).search(ends);

@@ -71,6 +71,12 @@ function withoutTitle(tokens: readonly Token[]): readonly Token[] {
 }
 const longestTitle = 10;
 
+/** Behind what tells so: "I wanted 50 g castor in it, changed my mind and put in 50 g shea". */
+function endOf(sentence: Sentence, tells: RegExp): number {
+  const found = tells.exec(sentence.text);
+  return found ? sentence.tokenAt(found.index + found[0].length - 1) + 1 : sentence.to;
+}
+
 /** The tokens without the figures and names of such sentences. */
 export function besidePot(cut: Cut): Heard {
   const tokens = withoutTitle(cut.tokens);
@@ -97,15 +103,16 @@ export function besidePot(cut: Cut): Heard {
     if (!rule || (rule.nameless && isAny(tokens, from, to, (token, at) => isStuff(token, at, tokens)))) continue;
     const list = listBeside(tokens, sentence);
     const fats = new Set(list.fats.map(({ id }) => id)).size;
-    if (list.lyes.length === 0 ? fats < leastFats || rule.whole : fats === 0) continue;
+    if (list.lyes.length === 0 ? fats < (rule.sure ? 1 : leastFats) || rule.whole : fats === 0) continue;
     out ??= [...tokens];
     // what stands before it is of the list: "water 310 g. my old one had"
     const begin = rule.behind ? sentence.tokenAt(rule.tells.exec(text)?.index ?? 0) : from;
-    hush(out, begin, to, rule.reason);
+    const end = rule.ahead ? Math.min(to, endOf(sentence, rule.tells)) : to;
+    hush(out, begin, end, rule.reason);
     if (!rule.settles) continue;
-    const gone = tokens.slice(begin, to).flatMap((token) => (isPlain(token) ? [token.quantity] : []));
+    const gone = tokens.slice(begin, end).flatMap((token) => (isPlain(token) ? [token.quantity] : []));
     const said = rule.says ?? 'I left out what tells of another batch.';
-    told.push({ text: said, gone, from: begin, to, settles: true });
+    told.push({ text: said, gone, from: begin, to: end, settles: true });
   }
   return out ? { tokens: out, told } : { tokens, told: [] };
 }

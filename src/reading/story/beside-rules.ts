@@ -22,7 +22,7 @@ export const isStuff = (token: Token, k: number, tokens: readonly Token[]): bool
 
 /** Words of which one stands in each such sentence. */
 export const cues: ReadonlySet<string> = new Set(
-  'loved liked wanted preferred wished fancied longed dreamed page entry card sheet says said tells told reckons reckoned thought recommends insists wants he she they done bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried would wouldve might could couldve should shouldve wish only mum mom mother dad father aunt friend neighbour neighbor sister brother teacher others original decided mind bother better idea neither nothing against belongs goes ignore disregard count tomorrows yesterdays mondays tuesdays wednesdays thursdays fridays saturdays sundays another next waiting yesterday earlier previous tempted thinking considered toyed wanted meant planned intended going photo picture beside table bench counter stands standing sits sitting'.split(
+  'sisters brothers mums moms mothers aunts aunties grans grannies neighbours neighbors friends cousins gonna planning meaning hoping considering loved liked wanted preferred wished fancied longed dreamed page entry card sheet says said tells told reckons reckoned thought recommends insists wants he she they done bars bar pieces pucks rounds ones cubes hearts squares slices mould mold moulds molds moulded molded left leftover leftovers scraps trimmings shavings ends remains remain over batter balm salve lotion ointment candle candles cream cleaner last leaves takes does makes swaps uses puts adds replaces poured filled lined cut version versions batch run try attempt entry exp experiment one loaf soap recipe hers his theirs people soapers makers folk folks recipes books ago variant shop bought store inci label grate grated shave shaved prefers works thinks has did made drops skips wet fresh weigh weighed variation variations variants versions v tip tips idea ideas alternative alternatives alternatively option options try tried would wouldve might could couldve should shouldve wish only mum mom mother dad father aunt friend neighbour neighbor sister brother teacher others original decided mind bother better idea neither nothing against belongs goes ignore disregard count tomorrows yesterdays mondays tuesdays wednesdays thursdays fridays saturdays sundays another next waiting yesterday earlier previous tempted thinking considered toyed wanted meant planned intended going photo picture beside table bench counter stands standing sits sitting'.split(
     ' ',
   ),
 );
@@ -37,6 +37,8 @@ export interface Rule {
   readonly tells: RegExp;
   /** What would make something else of it. */
   readonly unless: RegExp;
+  /** One fat elsewhere makes a list. */
+  readonly sure?: true;
   /** No ingredient is named there. */
   readonly nameless?: true;
   /** What the next sentence says. */
@@ -51,8 +53,9 @@ export interface Rule {
   readonly unlessBehind?: RegExp;
   /** What is asked about then. */
   readonly unlessAsked?: RegExp;
-  /** What stands before it in its sentence is of something else. */
+  /** What stands before it in its sentence is of something else, or what stands behind it. */
   readonly behind?: true;
+  readonly ahead?: true;
   /** By what stands around it, too. */
   readonly holds?: (place: Place) => boolean;
 }
@@ -217,9 +220,16 @@ const listsElsewhere = ({ tokens, sentences, k }: Place): boolean => {
 };
 
 const meaning =
-  '\\b(?:(?:was|were|am|im|had been) (?:really |just |first )*(?:going|about|planning|tempted|thinking|meaning|considering|toying)|wanted|meant|planned|intended|thought|wished|considered|toyed|going to|about to|thinking of)\\b';
-const dropping =
-  '(?:decided (?:against|not to)|changed my mind|(?:didnt|did not|couldnt be|not) bother(?:ed)?|thought better|(?:dropped|scrapped|gave up|abandoned|binned) (?:on )?(?:the|that) (?:idea|plan|thought)|(?:but|then|and) (?:in the end )?(?:i |we )?(?:didnt|did not|havent|never did)(?! (?:weigh|have|get|find|reach|realise|notice))|resisted|opened (?:neither|none|it not))\\b';
+  '\\b(?:(?:was|were|am|im|had been) (?:really |just |first )*(?:going|gonna|about|planning|tempted|thinking|meaning|considering|toying)|wanted|meant|planned|intended|thought|wished|considered|toyed|going to|gonna|about to|thinking of)\\b';
+/** Of what was meant to go in and was no good. */
+const wasted =
+  '(?:(?:it|that|they|which|the lot) )(?:(?:had|has|was|were|all|just|then|sadly|unfortunately) )*(?:(?:went|gone|landed|ended up) (?:straight )?(?:in|into|on|to) (?:the )?(?:bin|compost|rubbish|trash|garbage|dustbin|chickens|birds)|(?:smelled|smelt|tasted|gone|went|turned|turned out|was|were) (?:a bit |so |quite |all |rather )*(?:off|rancid|bad|funny|mouldy|moldy|spoilt|spoiled|stale))|(?:binned|chucked|threw) (?:it|that|them|the lot)';
+const noLonger =
+  '(?:no longer(?! (?:has|have|had|is|weighs?|than|in the jar)\\b)|(?:not|nt) any ?more|(?:i ?m |am |we ?re |are )?not (?:now|going to|doing (?:it|that|so))|(?:isnt|its not|not) happening|not after all)';
+const dropping = `(?:${wasted}|${noLonger}|decided (?:against|not to)|changed my mind|(?:didnt|did not|couldnt be|not) bother(?:ed)?|thought better|(?:dropped|scrapped|gave up|abandoned|binned) (?:on )?(?:the|that) (?:idea|plan|thought)|(?:but|then|and) (?:in the end )?(?:i |we )?(?:didnt|did not|havent|never did)(?! (?:weigh|have|get|find|reach|realise|notice))|resisted|opened (?:neither|none|it not))\\b`;
+/** What was not taken out after all, or not done apart, stays. */
+const stays =
+  /\?|\b(?:instead|in (?:its|their) place|went in(?! the (?:bin|compost|rubbish|trash|garbage)\b)|only half|some of it|throw(?:ing)?|remov\w*|(?:leave|leaving|left|take|taking) (?:it |that |them |out )?(?:the )?(?:#|out)|skip\w*|omit\w*|without|swap\w*|replac\w*|reduc\w*|separately|together|at once|at trace|at the end|less)\b/;
 const otherDay =
   '(?:next(?! to\\b)|another|other|different|tomorrows?|yesterdays?|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|weekends?|second|later)';
 const ofOtherDay = `\\b(?:belongs? (?:to|in)|(?:is|are|was|were|thats|its|meant|reserved|kept|waiting|set aside|put aside) (?:only |just |all )*(?:for |of )?|goes? (?:in|into|to)|will go (?:in|into)) ?(?:the |a |my |our )*${otherDay}(?: (?:batch|soap|one|loaf|pot|lot|bar|week|recipe|project)s?)?(?= (?:$|[-,.;:!)]|and|so|not|ignore|please|dont)| $)`;
@@ -238,7 +248,21 @@ const isOfOtherLoaf = (place: Place): boolean => {
   return otherLoaf.test(told) && !madeAnew.test(told) && weighsOtherFats(place);
 };
 
+/** "My neighbour takes 110 g, but that's for her 800 g of lard", "Auntie's 60 g is for 450 g". */
+const theirPair = new RegExp(
+  `\\b${relative}s?(?: ?['’]? ?s)? (?:(?:always|usually|just|only|recipe|own|figure|lye) )*(?:(?:takes?|took|uses?|used|puts?|has|had|needs?|does|did|makes?|made|with) (?:in )?)?(?:about |her |his |their )*# (?:(?:of )?(?:the )?@ )?[^?#@]{0,30}\\b(?:for|with)(?: (?:her|his|their|own|only|just|about|a|of))* #`,
+);
+
 export const makeRules = (): readonly Rule[] => [
+  {
+    reason: 'of another recipe',
+    tells: theirPair,
+    sure: true,
+    unless:
+      /\?|\b(?:(?:so|and) (?:(?:today|now|then|instead) )?(?:i|we) (?:did|took|used?|put|made|went|weighed|add|added)|(?:i|we) (?:did|do|took|made|use|used|put|went|take)|me too|same (?:as|for|here)|thats what|mine|half|double|twice|times)\b/,
+    next: notTaken,
+    settles: true,
+  },
   {
     reason: 'of another batch',
     tells: /^[([]|\b(?:yesterdays?|other|previous|last|earlier)\b/,
@@ -250,15 +274,16 @@ export const makeRules = (): readonly Rule[] => [
   {
     reason: 'thought of, and not put in',
     tells: new RegExp(`${meaning}[^?]*\\b${dropping}`),
-    unless: /\?|\b(?:instead|in (?:its|their) place|went in|only half|some of it)\b/,
+    ahead: true,
+    unless: stays,
     holds: weighsOnlyMore,
     settles: true,
   },
   {
     reason: 'thought of, and not put in',
     tells: new RegExp(`^(?:first |originally )?(?:i |we )?${meaning}`),
-    next: new RegExp(`^(?:but |and |then |so |in the end |, |i |we |ive |have )*${dropping}`),
-    unless: /\?|\b(?:instead|in (?:its|their) place|went in|only half|some of it)\b/,
+    next: new RegExp(`^(?:but |and |then |so |in the end |, |i |we |ive |have |am |im )*${dropping}`),
+    unless: stays,
     holds: weighsOnlyMore,
     settles: true,
   },

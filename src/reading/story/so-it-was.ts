@@ -15,6 +15,9 @@ import { isPlain, rowsBefore, weightAt } from './tale.ts';
 /** "So 40 it was", "and 40 g went in". */
 const again =
   /(?<a>#) [^@#?]{0,40}?\b(?:so|and|then|hence|therefore|thus|well|;|,|-|–|—) (?:(?:so|and|then|well|just|only|i used|i took|i put in|its|it was|,) )*(?<b>#) (?:(?:of it )?(?:it|that) (?:is|was|had|has|will|ll|would|became|s)\b|it(?:ll)? (?:be|s)\b|(?:of it )?(?:is|was) what\b|(?:of it )?went in\b)/d;
+/** "I only had 2 lb so it's 2": the same figure, and nothing that it would be of. */
+const onlyHad =
+  /(?<a>#)(?! (?:of )?@) [^@#?]{0,30}?\b(?:so|and|then|hence) (?:(?:so|then|well|just|only) )*(?:its|it is|it was|thats|that is|it became|make that|made it|i took|i used|i went with|went with) (?:just |only |now )*(?<b>#)(?! (?:of )?@)/d;
 const usually =
   /\b(?:usually|normally|always|generally|typically|as a rule|(?:recipe|book|card|original|list|sheet) (?:has|had|says|said|wants|wanted|takes|took|asks for|calls for|gives))\b/;
 const thisTime =
@@ -40,7 +43,7 @@ function toldIn(tokens: readonly Token[], sentences: readonly Sentence[], k: num
     if (sign === '@') return isIngredient(token) ? '@' : '&';
     return isPlain(token) ? '#' : '…';
   });
-  const found = again.exec(text) ?? (usually.test(text) ? thisTime.exec(text) : null);
+  const found = again.exec(text) ?? onlyHad.exec(text) ?? (usually.test(text) ? thisTime.exec(text) : null);
   const groups = found?.indices?.groups;
   if (!found || !groups?.['a']) return null;
   const [now, same] = [groups['a'], groups['b']].map((place) => (place ? sentence.tokenAt(place[0]) : -1)) as [

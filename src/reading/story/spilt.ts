@@ -37,6 +37,9 @@ let made: ReturnType<typeof makePatterns> | null = null;
 /** It was not topped up. */
 const asItWas =
   /\b(?:did not|didnt|not|never|without|havent) (?:top|topp|refill|replac|add|make|made|put|weigh)\w*\b[^.;!?]*/gi;
+/** "Swept it up and binned that": none of it came back. */
+const thrownAway =
+  /\b(?:swept|scooped|wiped|collected) (?:(?:it|that|them|all|up|the [a-z]+) )*(?:[,;] )?(?:and |then )*(?:(?:i|we) )?(?:binned|threw|thrown|chucked|tossed|dumped|rinsed)\b/g;
 const goodAgain =
   /\b(?:(?<!\bon )top(?:ped|ping)?|refill\w*|replac\w*|made (?:it |that )?(?:up|good)|added|fresh|new|over again|back up|until|till|solution|swept|scooped|collected)\b/;
 const open =
@@ -70,7 +73,7 @@ export function spiltOf(cut: Cut): Heard {
       .slice(k, last + 1)
       .map((one) => one.text)
       .join('');
-    if (open.test(said) || goodAgain.test(text.replace(asItWas, ' '))) continue;
+    if (open.test(said) || goodAgain.test(text.replace(asItWas, ' ').replace(thrownAway, ' '))) continue;
     const [was, now, name] = [tokens[row.figure], tokens[less], tokens[row.at]];
     if (!massOf(was) || !massOf(now) || name?.t !== 'name') continue;
     const out = [...tokens];

@@ -15,6 +15,7 @@ import { byRuleWeighed } from './by-rule-weighed.ts';
 import { bySoMuch } from './by-so-much.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
+import { fromTheirs } from './from-theirs.ts';
 import type { Heard } from './heard.ts';
 import { inExchange } from './in-exchange.ts';
 import { inGoes } from './in-goes.ts';
@@ -46,6 +47,7 @@ import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
 import { partsWent } from './parts-went.ts';
 import { perVessel } from './per-vessel.ts';
+import { plannedAlkali } from './planned-alkali.ts';
 import { putBack } from './put-back.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
@@ -65,6 +67,7 @@ import { twoLots } from './two-lots.ts';
 import { twoPots } from './two-pots.ts';
 import { waterHeld } from './water-held.ts';
 import { weighedAgain } from './weighed-again.ts';
+import { wentFrom } from './went-from.ts';
 import { wentInLess } from './went-in.ts';
 import { wholeTold } from './whole-told.ts';
 import { withBoth } from './with-both.ts';
@@ -81,11 +84,14 @@ const rules: readonly Rule[] = [
   zeroDropped,
   ({ tokens }) => missingSaid(tokens),
   strained,
+  plannedAlkali,
+  wentFrom,
   soItWas,
   lastTimes,
   neitherIn,
   byRuleWeighed,
   onlyUse,
+  fromTheirs,
   othersTake,
   bySoMuch,
   rowNamed,

@@ -143,7 +143,8 @@ const swaps: readonly RegExp[] = [
   `\\b(?:for|in place of) (?:her|his|their|the) ${gone} (?:, )?(?:i|we) (?:have |now |just )*(?:use|used|take|took|put|have|had)(?: in)? ${comes}`,
   `\\bnot ${gone} (?:, )?but ${comes}`,
   `\\b(?:its|it is|theres|there is|that is|in its place (?:[,:] )?(?:so|thats|makes)|for it (?:[,:] )?so) # (?:of )?(?<comes>@) (?:in (?:there|it|the pot) )?(?:, )?(?:and )?(?:no|not) (?:any )?(?<gone>@)`,
-  `\\b(?:by|with|for) ${gone} i meant ${comes}`,
+  // "where I put palm I mean palm kernel", "where it says palm, read lard"
+  `\\b(?:(?:by|with|for) |(?:(?:every|any)?where(?:ver)?|when(?:ever)?) (?:(?:i|we|it|the (?:list|post|recipe|card|sheet)) )?(?:put|wrote|write|says?|said|typed|have|has|listed|reads) )(?:the )?${gone} (?:, )?(?:(?:i|we) (?:really |actually |of course |just )?(?:mean|meant)|(?:please )?read|its|it is|thats|that is|it (?:means|should (?:be|say|read))) (?:really |actually )?${comes}`,
   `\\b(?:its|it is|it was|i meant|meant|that is|thats|that was|should be|should read|actually|edit :|is|sorry ,) ${comes} (?:, )?(?:and )?not ${gone}`,
   `\\b(?:edit|correction|sorry|oops|whoops)\\b[^#@]{0,10}\\bthe (?<gone>@) (?:is|was) ${comes}(?= (?:$|[.,;!)]))`,
   `(?<gone>@) (?:should be|should read|should say|should have been|is really|is actually|- >|= >) ${comes}`,
@@ -267,10 +268,10 @@ function shareIn(sentence: Sentence): Change | null {
 const parting = /\b(?:half|third|quarter)\b|# (?:of )?(?:the |my |that |her |his )?(?:@|it\b|that\b|them\b)/;
 
 const says =
-  /\b(?:still|out|none|ran|run|became|becomes|turned|turns|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|(?:every|any)?where(?:ver)?|[>])\b/;
+  /\b(?:still|out|none|ran|run|became|becomes|turned|turns|left|kept|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|mean|meant|is|are|was|were|gone|where|dont|didnt|couldnt|cant|have|had|havent|for|(?:every|any)?where(?:ver)?|[>])\b/;
 /** One at least of these is in all that takes a thing out or puts one in. */
 const changing =
-  /\b(?:still|wrote|typed|finished|empty|out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|becomes|turned|turns|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|meant|edit|correction|sorry|oops|whoops|really|actually|dont|didnt|havent|couldnt|cant|wont|(?:every|any)?where(?:ver)? (?:it|she|he|they|the|a|my)|(?:with|for|in) (?:me|mine|her|his|the)|read)\b|[#@] for |\bfor it\b|\bnow\b|[-=] >/;
+  /\b(?:still|wrote|typed|finished|empty|out|left|kept|gone|off|no|not|without|skip\w*|remov\w*|omit\w*|delet\w*|ditch\w*|scrap\w*|drop\w*|forg[eo]t|minus|scratch|strike|cancel\w*|instead|place|lieu|none|ran|run|became|becomes|turned|turns|rather|replac\w*|swap\w*|substitut\w*|exchang\w*|chang\w*|switch\w*|trad\w*|sub(?:bed|bing)?|should|mean|meant|edit|correction|sorry|oops|whoops|really|actually|dont|didnt|havent|couldnt|cant|wont|(?:every|any)?where(?:ver)? (?:it|she|he|they|the|a|my)|(?:with|for|in) (?:me|mine|her|his|the)|read)\b|[#@] for |\bfor it\b|\bnow\b|[-=] >/;
 /** Nobody has done it yet, or only asks. */
 const wondering =
   /\?|\b(?:if|could|can|would|might|may|shall|maybe|perhaps|thinking|considering|wondering|whether|want to|wanted to|next time|try|prefer|better|recommend\w*|suggest\w*|until|till|or|always|never|usually)\b/;

@@ -45,17 +45,26 @@ const selfAnswered =
 
 /** What was done in fact, in a bracket behind what the list says: "330 g (used 290 g)". */
 const inFact =
-  /^[([] (?:(?:no|nope|nah|i|we|ive|but|so|only|just|really|actually|[!,-]) )*(?:used|use|took|take|put in|poured|weighed|went with|need|mine)(?: (?:only|just|about|is|was|:))?$/;
+  /^[([] (?:(?:(?:i|we|but|there|had|was|were|have|got|just) )*only(?: (?:had|have|got|was|were|there|found|left))*$|(?:(?:no|nope|nah|i|we|ive|but|so|only|just|really|actually|[!,-]) )*(?:used|use|took|take|put in|poured|weighed|went with|need|mine)(?: (?:only|just|about|is|was|:))?$)/;
 
 /** The bracket at `from` says what was done: the figure at `to` alone, or "300 g of lard instead". */
 function tellsFact(tokens: readonly Token[], from: number, to: number, words: readonly string[]): boolean {
   if (!isSign(tokens[from], '([') || tokens[to]?.t !== 'quantity' || !inFact.test(words.join(' '))) return false;
-  if (isSign(tokens[to + 1], ')]')) return true;
+  if (isSign(tokens[to + 1], ')]') || isSoThen(tokens, to + 1)) return true;
   const name = isOf(tokens[to + 1]) ? to + 2 : to + 1;
   const instead = tokens[name + 1];
   if (tokens[name]?.t !== 'name' || !(instead?.t === 'word' && instead.text === 'instead')) return false;
   return isSign(tokens[name + 2], ')],.;!');
 }
+
+/** "(only had 350, so it's that)". */
+function isSoThen(tokens: readonly Token[], from: number): boolean {
+  let at = isSign(tokens[from], ',') ? from + 1 : from;
+  while (at - from <= mostBehind && soThen.has(wordAt(tokens, at))) at++;
+  return at > from && isSign(tokens[at], ')]');
+}
+const mostBehind = 7;
+const soThen: ReadonlySet<string> = new Set('so its it is was that left in the there then all had i of now'.split(' '));
 
 const isOf = (token: Token | undefined): boolean => token?.t === 'word' && token.text === 'of';
 

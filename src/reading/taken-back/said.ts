@@ -124,6 +124,8 @@ export interface Sayings {
   readonly sentences: readonly Sentence[];
   readonly rights: readonly Right[];
   readonly tells: Tells | null;
+  /** More is told to have gone in on top of what was told before. */
+  readonly isOnTop: boolean;
   /** What it tells of a figure has been heard before. */
   readonly isSettled: (sentence: Sentence) => boolean;
 }
@@ -141,7 +143,7 @@ export type Tellings = ReadonlyMap<Item, Told>;
 export function saidIn(
   items: readonly Item[],
   tokens: readonly Token[],
-  { sentences, rights, tells: tellingAt, isSettled }: Sayings,
+  { sentences, rights, tells: tellingAt, isOnTop, isSettled }: Sayings,
   isChanged: boolean,
 ): Heard {
   const stances = new Map<Item, Stance>();
@@ -185,7 +187,8 @@ export function saidIn(
       pointers.add(item);
       continue;
     }
-    const stance = tells || place >= rightFrom ? stanceOf(sentence, place, rightFrom) : null;
+    const asTold = tells || place >= rightFrom ? stanceOf(sentence, place, rightFrom) : null;
+    const stance = isOnTop && asTold === 'once' ? null : asTold;
     if (stance === null) continue;
     stances.set(item, stance);
     if (stance === 'right' && rights[s]?.headed) headed.add(item);

@@ -53,6 +53,10 @@ export interface Thoughts {
 /** In a table of costs it is water that is had for nothing. */
 const isWater = (token: Token | undefined): boolean => token?.t === 'name' && token.meaning.kind === 'water';
 
+/** "No more water": of that nothing is taken out. */
+const isMoreOf = (token: Token | undefined): boolean =>
+  token?.t === 'name' && /^(?:more|extra|additional|further) /i.test(token.text);
+
 const turnsIn = (token: Token): boolean =>
   gives(token, signal.turning) || (token.t === 'name' && token.meaning.id === 'number');
 
@@ -61,6 +65,12 @@ const isHeading = (token: Token): boolean =>
   token.t === 'name' &&
   token.meaning.kind === 'role' &&
   (ofWord(token.text.toLowerCase().replace("'", '')) & signal.turning) !== 0;
+
+/** "I've since added another 100 g of coconut": to the list that was told before, whenever that was. */
+const onTop =
+  /\b(?:i|we|ive|weve) (?:(?:have|had|since|then|now|also|later|just) )*(?:since|then|now|later|also|meanwhile) (?:(?:have|also|just|then) )*(?:added|put in|poured in|tipped in|stirred in|melted in|weighed in) (?:another|an (?:extra|additional)|a further) # (?:of )?(?:the )?@/;
+const elsewhen =
+  /\b(?:last (?:time|batch|week|month|year)|hers|his|theirs|yesterdays|the (?:other|previous|earlier) (?:batch|one|pot|loaf))\b/;
 
 /** The items without what the post takes back later on, and what that was. */
 export function secondThoughts(
@@ -83,7 +93,8 @@ export function secondThoughts(
   const settled = before.filter(({ settles }) => settles);
   const isSettled = (sentence: Sentence): boolean =>
     settled.some(({ from, to }) => from < sentence.to && to > sentence.from);
-  const tells = tellingsIn(sentences, cut, isSettled);
+  const isOnTop = sentences.some(({ text }) => onTop.test(text)) && !sentences.some(({ text }) => elsewhen.test(text));
+  const tells = isOnTop ? null : tellingsIn(sentences, cut, isSettled);
   // "850 g - no, 780 was all I had"
   const isTold = (sentence: Sentence): boolean =>
     before.some(({ from, to }) => from < sentence.to && to > sentence.from);
@@ -92,8 +103,8 @@ export function secondThoughts(
     (isSettled(sentence) || turnedDown.has(sentence) ? [] : toldIn(sentences, k)).flatMap((change) => {
       if (
         change.kind === 'out' &&
-        change.none &&
-        (isTold(sentence) || (has(signal.price) && isWater(tokens[change.gone ?? -1])))
+        (isMoreOf(tokens[change.gone ?? -1]) ||
+          (change.none && (isTold(sentence) || (has(signal.price) && isWater(tokens[change.gone ?? -1])))))
       )
         return [];
       const at = change.gone ?? ('comes' in change ? change.comes : null) ?? sentence.from;
@@ -112,7 +123,7 @@ export function secondThoughts(
   const { said, cuts, tellings } = saidIn(
     items,
     tokens,
-    { sentences, rights, tells, isSettled },
+    { sentences, rights, tells, isOnTop, isSettled },
     turnedAt.length + turnedDown.size + changes.length + ranOut.length + stars.length > 0 ||
       times !== null ||
       partly !== null,

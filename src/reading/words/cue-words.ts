@@ -98,7 +98,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   mine: 'ours about taking using doing making putting scale scales proper right correct final corrected true mine pot version new current what do make made take use bowl pan put took used weighed did done poured went weigh only had real actual fact this me like want prefer now today tonight yesterday reality really actually second third fourth 2nd 3rd 4th',
   numbered:
     'group groups batch no nr number team version rev revision ver v recipe loaf pot try go attempt round test trial experiment exp sample lot first second third fourth fifth 1st 2nd 3rd 4th 5th',
-  right: 'no not p ps scratch strike should make wait oh hang hold bad update early soon',
+  right: 'cant cannot couldnt no not p ps scratch strike should make wait oh hang hold bad update early soon',
   back: 'make scratch strike only wait no',
   lack: 'none ran run out topped toped place made instead',
   taken:
@@ -123,7 +123,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof cue, string>>> = {
   time: 'but plan meant intended hoped now today time instead end reality truth went changed reduced raised increased lowered cut corrected upped dropped bumped ended settled actually only really used once last usual usually normally otherwise previous previously earlier compared there original originally first formerly said says uses takes thinks reckons swears claims insists recommends would wrote told typed posted misread had was were ignore forget then before old yesterday recipe book card calculator calc sheet calls asks printed planned wanted supposed hers his theirs taken expected not never so left scale scales turned came comes down weighed weighs thought reckoned mentioned',
   rest: 'left remains remained there theres stuff scale scales turned came comes boiled went shrank shrunk melted cooked down weighed got',
   changes:
-    'still wrote typed finished empty out left kept gone off no not without minus scratch strike instead place lieu none ran run became becomes turned turns rather should meant really actually dont didnt havent couldnt cant wont where sub subbed subbing forgot forget edit correction sorry oops whoops now where wherever everywhere anywhere',
+    'still wrote typed finished empty out left kept gone off no not without minus scratch strike instead place lieu none ran run became becomes turned turns rather should mean meant really actually dont didnt havent couldnt cant wont where sub subbed subbing forgot forget edit correction sorry oops whoops now where wherever everywhere anywhere',
   insists: 'yes yeah actually really fact turned end all indeed sorry oops whoops wait label checked found kept now',
   shared:
     'is was are were has have been be now became become becomes gets got went goes turned instead place lieu for sub subbed subbing',
