@@ -292,11 +292,15 @@ const isOpen = (text: string): boolean =>
   would.test(text) ||
   nearly.test(text) ||
   plansAhead.test(text) ||
+  thoughtBetter.test(text) ||
   wondering.test((done.test(text) ? text.replace(asked, '') : text).replace(aversion, '').replace(standing, '')) ||
   strangers.test(text);
 /** "I nearly swapped the palm", "was about to leave it out": nobody did. */
 export const nearly =
   /\b(?:nearly|almost|(?:was|were|am) (?:just |already )?(?:about|going|tempted|inclined) to|came (?:very |so )?close to|(?:had )?thought (?:of|about)|toyed with|considered|contemplated|dithered|(?:first|at first) (?:i|we) wanted to|(?:i|we) first wanted to) (?:[a-z]+ ){0,2}(?:swap|replac|sub|exchang|chang|switch|trad|us(?:e|ing)\b|tak|leav|left|skip|omit|drop)[a-z]*\b/;
+/** "I meant to drop the castor but left it in", "wanted to swap the lard for tallow but didn't": nobody did. */
+const thoughtBetter =
+  /\b(?:planned|meant|wanted|intended|hoped|going|supposed|thought) (?:to |about |of )(?:[a-z]+ )?(?:swap|replac|sub|exchang|chang|switch|trad|leav|skip|omit|drop|remov|tak)[a-z]* [^#]*?\b(?:but|yet|then|and)\b [^#]*?\b(?:(?:left|put|kept|had) (?:it|them|that|those|the @) in\b(?! (?:the (?:jar|tub|bottle|cupboard|fridge)|store))|(?:it|they|that|the @) (?:all )?(?:went|stayed|is|was|are|were) in\b|(?:didnt|did not|never did|forgot)(?= (?:$|[-,.;:!)–—]|to\b|in the end|after all|it\b|that\b|so\b|do\b)))/;
 /** "I never use palm, so I replaced it with lard" is done. */
 const aversion = /\bnever (?:use|eat|buy|keep|have|touch|like|cook with|arrived|came|turned up|showed up)\b/;
 
