@@ -85,6 +85,10 @@ function isOfAdditive(tokens: readonly Token[], { token: name }: Row): boolean {
   }
   return false;
 }
+/** "The first water", "my original water": there was some before what was added. */
+const isFirst = (tokens: readonly Token[], { token: name }: Row): boolean =>
+  /^(?:first|original|initial)$/.test(wordAt(tokens, name - 1));
+
 /** "Another 200 g water for washing up": not in the pot. */
 function isForElse(tokens: readonly Token[], row: Row): boolean {
   const { token: name } = row;
@@ -135,7 +139,9 @@ export function readWater(
     const others = weighed.filter((row) => !isOfAdditive(assembly.source.tokens, row));
     const isMore = (row: Row): boolean =>
       isAdded(assembly.source.tokens, row, first) && !isForElse(assembly.source.tokens, row);
-    if (weighed.length > 1 && weighed.slice(1).every(isMore)) {
+    // "10 g more lye in 20 g water … The first water was 200 g"
+    const base = weighed.find((row) => isFirst(assembly.source.tokens, row)) ?? first;
+    if (weighed.length > 1 && weighed.every((row) => row === base || isMore(row))) {
       water = weighed.reduce((sum, row) => sum + (row.grams ?? 0), 0);
       const said = weighed.map((row) => row.said).join(' and ');
       assembly.assume('corrected', `I added up ${said} of water, as the post says.`);
