@@ -27,13 +27,14 @@ function isWithMore(tokens: readonly Token[], at: number): boolean {
   // "another 10 g lye dissolved in 30 g water"
   const name = /^(?:dissolved|mixed|stirred)$/.test(wordAt(tokens, at - 2)) ? at - 3 : at - 2;
   const lye = tokens[name];
-  const of = wordAt(tokens, name - 1) === 'of' ? 1 : 0;
+  const between = /^(?:of|more|extra)$/.test(wordAt(tokens, name - 1)) ? 1 : 0;
+  const figure = name - 1 - between;
   return (
     /^(?:in|into|with)$/.test(wordAt(tokens, at - 1)) &&
     isIngredient(lye) &&
     lye.meaning.kind === 'alkali' &&
-    isMeasured(tokens[name - 1 - of]) &&
-    isBesides(tokens, name - 1 - of)
+    isMeasured(tokens[figure]) &&
+    (isBesides(tokens, figure) || isMoreWord.test(wordAt(tokens, name - 1)))
   );
 }
 

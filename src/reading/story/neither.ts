@@ -137,4 +137,6 @@ export function neitherIn(cut: Cut): Heard {
 }
 
 /** Words of which one stands in each sentence that says so. */
-const cues: ReadonlySet<string> = new Set('neither never didnt none against did havent only just left leave leaving skipped dropped omitted ditched'.split(' '));
+const cues: ReadonlySet<string> = new Set(
+  'neither never didnt none against did havent only just left leave leaving skipped dropped omitted ditched'.split(' '),
+);

@@ -9,6 +9,7 @@ import { besidePot } from './beside-pot.ts';
 import { boiledDown } from './boiled-down.ts';
 import { bowlReadings } from './bowl-readings.ts';
 import { brokenOff } from './broken-off.ts';
+import { broughtTo } from './brought-to.ts';
 import { byDifference } from './by-difference.ts';
 import { byRule } from './by-rule.ts';
 import { byRuleWeighed } from './by-rule-weighed.ts';
@@ -97,6 +98,7 @@ const rules: readonly Rule[] = [
   onlySoMuch,
   inGoes,
   inPours,
+  broughtTo,
   offBlock,
   putBack,
   madeUpTo,
