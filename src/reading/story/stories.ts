@@ -16,6 +16,7 @@ import { byRuleWeighed } from './by-rule-weighed.ts';
 import { bySoMuch } from './by-so-much.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
+import { declined } from './declined.ts';
 import type { Heard } from './heard.ts';
 import { inExchange } from './in-exchange.ts';
 import { inGoes } from './in-goes.ts';
@@ -86,6 +87,7 @@ const rules: readonly Rule[] = [
   lastTimes,
   neitherIn,
   byRuleWeighed,
+  declined,
   onlyUse,
   othersTake,
   bySoMuch,
