@@ -18,7 +18,8 @@ const cues: ReadonlySet<string> = new Set(
 
 const wants =
   '(?:wants?|wanted|says?|said|suggest(?:s|ed)?|recommend(?:s|ed)?|advise[sd]?|propose[sd]?|thinks?|thought (?:of|about)|considered|reckons?|insists?|swears by|prefers?|preferred|told me|tells me|would (?:have|use|take|like|love|prefer|do|rather)|d rather)';
-const it = '(?:it|this|that|mine|ours|them|all|everything|things|the (?:recipe|handout|list|card|sheet|batch|soap|pot|amounts?|figures|numbers|original|old one))';
+const it =
+  '(?:it|this|that|mine|ours|them|all|everything|things|the (?:recipe|handout|list|card|sheet|batch|soap|pot|amounts?|figures|numbers|original|old one))';
 const stays = `(?:keep|keeping|kept|leave|leaving|left) ${it}(?! (?:out|in|off|for|at|to|over|on|until|till|overnight|standing|alone with)\\b)|(?:stick|sticking|stuck|stay|staying|stayed|keep|keeping|kept) (?:with|to|by|at) (?:${it}|my|what|how)`;
 const makePatterns = (): readonly (readonly ['declined', RegExp])[] => [
   [
