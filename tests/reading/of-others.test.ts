@@ -14,7 +14,7 @@ test.each([
   'My sister does 160. Should mine be up at 160 as well, or is 142 right?',
   'The last batch had 145 g lye with the very same fats and was harsh.',
   'I liked your 600/200 lard and palm one. Is mine ok?',
-  'Yours had 600 g lard and 200 g palm. Is mine ok?',
+  'Your 600 lard / 200 palm one is fine. Is mine ok?',
 ])('is left out where the rest fits: %s', (talk) => {
   const { grams, doubts } = potOf(list + talk);
   expect([grams, doubts]).toEqual([plain.grams, []]);

@@ -14,7 +14,7 @@ import { isPlain, isSum, rowsAmong, rowsBefore, weightAt } from './tale.ts';
 
 /** Words of which one stands in each note that does so. */
 const cues: ReadonlySet<string> = new Set(
-  'spilt spilled spilling knocked toppled overturned slopped dropped sleeve elbow counter worktop floor table sink stove hob'.split(
+  'spill spilt spilled spilling knocked toppled overturned slopped dropped sleeve elbow counter worktop floor table sink stove hob'.split(
     ' ',
   ),
 );
@@ -22,7 +22,7 @@ const cues: ReadonlySet<string> = new Set(
 const ground = '(?:counter|worktop|floor|table|sink|stove|hob|bench|drain|ground|carpet|rug)';
 const makePatterns = () => ({
   spill: new RegExp(
-    `\\b(?:spil(?:led|t|ling)|knocked|toppled|overturned|slopped|dropped (?:the|it|some|a bit)|tipped (?:it |the [a-z]+ )?over)\\b|\\bwith (?:my|a|the) (?:sleeve|elbow|hand|arm)\\b|\\b(?:sleeve|elbow|hand|arm) (?:caught|hit|knocked|swept)\\b|\\b(?:some|part|bit|few|lot|half|grains|beads|flakes|pearls|it|L|F) [^#.?!]{0,30}\\b(?:over|on|onto|across|down|in|into) (?:the|my|our) ${ground}\\b`,
+    `\\b(?:spil(?:led|t|ling)|(?:swept|wiped|mopped|cleaned) (?:up )?the spill|knocked|toppled|overturned|slopped|dropped (?:the|it|some|a bit)|tipped (?:it |the [a-z]+ )?over)\\b|\\bwith (?:my|a|the) (?:sleeve|elbow|hand|arm)\\b|\\b(?:sleeve|elbow|hand|arm) (?:caught|hit|knocked|swept)\\b|\\b(?:some|part|bit|few|lot|half|grains|beads|flakes|pearls|it|L|F) [^#.?!]{0,30}\\b(?:over|on|onto|across|down|in|into) (?:the|my|our) ${ground}\\b`,
   ),
   left: [
     '\\bwhat (?:was|is|had|has)?(?: still| then)? ?(?:left|remained|remains|stayed|in (?:it|there|the [a-z]+))\\b[^#@?FNX]{0,60}#',
@@ -37,6 +37,8 @@ let made: ReturnType<typeof makePatterns> | null = null;
 /** It was not topped up. */
 const asItWas =
   /\b(?:did not|didnt|not|never|without|havent) (?:top|topp|refill|replac|add|make|made|put|weigh)\w*\b[^.;!?]*/gi;
+const binned =
+  /\b(?:swept|scooped|collected) (?:it|that|them|the spill|up|all|of| )*(?:up |away )?(?:and|then|, ) ?(?:i )?(?:binned|threw|chucked|dumped|discarded|tipped)\b/gi;
 const goodAgain =
   /\b(?:(?<!\bon )top(?:ped|ping)?|refill\w*|replac\w*|made (?:it |that )?(?:up|good)|added|fresh|new|over again|back up|until|till|solution|swept|scooped|collected)\b/;
 const open =
@@ -70,7 +72,7 @@ export function spiltOf(cut: Cut): Heard {
       .slice(k, last + 1)
       .map((one) => one.text)
       .join('');
-    if (open.test(said) || goodAgain.test(text.replace(asItWas, ' '))) continue;
+    if (open.test(said) || goodAgain.test(text.replace(asItWas, ' ').replace(binned, ' '))) continue;
     const [was, now, name] = [tokens[row.figure], tokens[less], tokens[row.at]];
     if (!massOf(was) || !massOf(now) || name?.t !== 'name') continue;
     const out = [...tokens];

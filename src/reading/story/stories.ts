@@ -51,6 +51,7 @@ import { perVessel } from './per-vessel.ts';
 import { putBack } from './put-back.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
+import { sameIn } from './same-in.ts';
 import { soItWas } from './so-it-was.ts';
 import { solutionPoured } from './solution-poured.ts';
 import { spiltOf } from './spilt.ts';
@@ -88,6 +89,7 @@ const rules: readonly Rule[] = [
   neitherIn,
   byRuleWeighed,
   declined,
+  sameIn,
   onlyUse,
   othersTake,
   bySoMuch,
