@@ -7,7 +7,7 @@ import type { Row } from './rows.ts';
 const besides = /^(?:another|further|additional|extra|other|remaining|second)$/;
 /** Nobody has done it, or it was not this time. */
 const open =
-  /\b(?:if|should|would|could|can|shall|may|might|maybe|perhaps|next|want|wanted|need|needs|think|thinking|or|not|no|never|last|before that)\b/;
+  /\b(?:if|should|would|could|can|shall|may|might|maybe|perhaps|next|want|wanted|need|needs|think|thinking|or|not|no|never|last|before that|(?:some|half|part|most|a bit|a third|a quarter) of (?:it|that|this|which))\b/;
 const did =
   /\b(?:added|add|put|poured|melted|threw|weighed|plus|then|went|goes|go|cools|stirred|mixed|dissolved|used|took|splashed|tipped|trickled)\b/;
 const longestLook = 24;
