@@ -405,11 +405,11 @@ export function changesIn(sentence: Sentence): readonly Change[] {
   return takesItOut(text) ? itOutOf(sentence) : none;
 }
 
-/** "The shea had gone hard, in the end I left it out": what was named last before "it". */
+/** "The shea had gone hard, in the end I left it out": what was named last before "it", and weighed elsewhere. */
 function itOutOf(sentence: Sentence): readonly Change[] {
   const { text } = sentence;
   const place = text.lastIndexOf('@', itOut.exec(text)?.index ?? 0);
-  return place < 0 ? itsOut : [{ kind: 'out', gone: sentence.tokenAt(place) }];
+  return place < 0 || sentence.figures > 0 ? itsOut : [{ kind: 'out', gone: sentence.tokenAt(place) }];
 }
 
 function firstOf(patterns: readonly RegExp[], text: string): RegExpExecArray | null {
