@@ -114,12 +114,17 @@ export function takeOptions(
   return fault ? { ok: false, fault } : { ok: true, value: { text: rest, options } };
 }
 
-/** "unit: g" in a line of its own among rows without any: theirs, and so the answer's. */
+/** "unit: g" in a line of its own among rows without any, "olive=700;naoh=137;unit=g": theirs, and so the answer's. */
 const isOfRows = (text: string, from: number, to: number): boolean =>
-  /(?:^|\n)[ \t]*$/.test(text.slice(0, from)) &&
-  /^[ \t]*(?:\n|$)/.test(text.slice(to)) &&
+  ((/(?:^|\n)[ \t]*$/.test(text.slice(0, from)) && /^[ \t]*(?:\n|$)/.test(text.slice(to))) ||
+    (/(?:^|[\n;,|])[ \t]*$/.test(text.slice(0, from)) &&
+      /^[ \t]*(?:[\n;,|]|$)/.test(text.slice(to)) &&
+      (text.match(/[a-z]\s?[=:]\s?\d+(?:[.,]\d+)?[ \t]*(?=[\n;,|]|$)/gi)?.length ?? 0) >= fewPairs)) &&
   /\d/.test(text) &&
   !/\d\s?(?:g|gr|gms?|grams?|kg|kilos?|oz|ozs|ounces?|lbs?|pounds?)\b/i.test(text.slice(0, from) + text.slice(to));
+
+/** Pairs of a name and a figure that make rows. */
+const fewPairs = 3;
 
 function wrongValue(key: string, declared: Declared, said: string): Fault {
   const candidates =

@@ -82,6 +82,7 @@ import { type Item, itemsOf } from './rows/items.ts';
 import { pairParallel, totalOfShares } from './rows/parallel.ts';
 import { proportions } from './rows/proportions.ts';
 import { totalBehindRest, upToWhole } from './rows/rest.ts';
+import { soapOfOne } from './rows/soap-of-one.ts';
 import { addUp, breakDown, takeOff } from './rows/sums.ts';
 import { underLye } from './rows/under-lye.ts';
 import { lessThere } from './story/less-there.ts';
@@ -208,6 +209,7 @@ const shapes: readonly ((items: readonly Item[], tokens: readonly Token[]) => re
   drawnIn,
   answered,
   sodaMeant,
+  soapOfOne,
   dissolvedInWater,
   underLye,
   asSolution,

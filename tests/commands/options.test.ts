@@ -50,6 +50,8 @@ describe('a recipe keeps its own lines', () => {
   test('the unit of rows that have none stays beside the option', () => {
     const text = 'olive: 480\nunit: g\nNaOH: 62';
     expect(taken(text)).toEqual({ text, options: { unit: 'g' } });
+    expect(taken('olive=700;coconut=200;naoh=137;unit=g').text).toContain('unit=g');
+    expect(taken('olive 700, coconut 200, lye 120, unit=oz').text).not.toContain('unit');
     expect(taken('olive: 480 g\nunit: oz\nNaOH: 62 g').text).not.toContain('unit');
   });
 

@@ -13,6 +13,8 @@ test.each([
   'For comparison the bar I did for the spring market was 2000 g in total with 30 % coconut.',
   'My sister does 160. Should mine be up at 160 as well, or is 142 right?',
   'The last batch had 145 g lye with the very same fats and was harsh.',
+  'I liked your 600/200 lard and palm one. Is mine ok?',
+  'Your 600 lard / 200 palm one is fine. Is mine ok?',
 ])('is left out where the rest fits: %s', (talk) => {
   const { grams, doubts } = potOf(list + talk);
   expect([grams, doubts]).toEqual([plain.grams, []]);

@@ -23,7 +23,7 @@ const byOthers = new RegExp(
 /** "Bo at work says". */
 const byName = new RegExp(`(?<!\\p{L})\\p{Lu}\\p{Ll}+(?: (?:at|from|in) \\p{L}+)? ${habit}(?!\\p{L})`, 'u');
 const theirs =
-  /\b(?:his own|her own|for (?:her|his|their) (?:lot|batch|pot|soap|own)|for (?:hers|theirs)|(?:hers|theirs) (?:is|was|are|has|had|takes)|does (?:hers|his)|for other (?:oils|fats)|(?:used|took|had|did) \d[^.?!]{0,12} for (?:the same|similar|about the same) (?:oils?|fats?|weight|amount|recipe))\b/i;
+  /\b(?:his own|her own|for (?:her|his|their) (?:lot|batch|pot|soap|own)|for (?:hers|theirs)|(?:hers|theirs) (?:is|was|are|has|had|takes)|does (?:hers|his)|your (?:[^.?!,;:]{0,40} )?(?:one|recipe|batch|soap|loaf|bar|version)|yours (?:is|was|has|had)|for other (?:oils|fats)|(?:used|took|had|did) \d[^.?!]{0,12} for (?:the same|similar|about the same) (?:oils?|fats?|weight|amount|recipe))\b/i;
 
 const batch = '(?:batch|time|run|soap|bar|one|loaf|pot|go|try|attempt|round)';
 const atAnotherTime = new RegExp(

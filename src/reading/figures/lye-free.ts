@@ -31,7 +31,9 @@ const isElse = (tokens: readonly Token[], from: number, to: number): boolean =>
 export function lyeFree(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;
   for (let k = 0; k < tokens.length; k++) {
-    if (!isAlkali(tokens[k]) || !isDenied(tokens, k)) continue;
+    // "a lye-free balm"
+    const isFree = /^(?:lye|alkali|caustic).free$/.test(wordAt(tokens, k));
+    if (!isFree && !(isAlkali(tokens[k]) && isDenied(tokens, k))) continue;
     const { from, to } = sentenceAt(tokens, k, longest);
     if (!isElse(tokens, from, to)) continue;
     out ??= [...tokens];

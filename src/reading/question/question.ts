@@ -157,6 +157,9 @@ function isRecipe({ things, measures, tokens }: Facts): boolean {
   if (isAll && isWeighed && tokens.some((one) => one.t === 'name' && one.meaning.kind === 'fat')) return true;
   const weights = measures.filter(({ dim }) => dim === 'mass' || dim === 'volume' || dim === 'bare').length;
   const kinds = new Set(things.filter(({ asked }) => !asked).map(({ meaning }) => meaning.kind));
+  // "lard soap, 1000 g, lye 134, water 330": what a soap weighs is no part of a solution
+  const isSoap = tokens.some((one) => one.t === 'name' && one.meaning.id === 'batch-word');
+  if (weights >= 3 && isSoap && kinds.has('alkali') && kinds.has('water')) return true;
   return weights >= 2 && kinds.has('alkali') && kinds.has('fat');
 }
 

@@ -7,14 +7,16 @@ import type { Row } from './rows.ts';
 const besides = /^(?:another|further|additional|extra|other|remaining|second)$/;
 /** Nobody has done it, or it was not this time. */
 const open =
-  /\b(?:if|should|would|could|can|shall|may|might|maybe|perhaps|next|want|wanted|need|needs|think|thinking|or|not|no|never|last|before that)\b/;
+  /\b(?:if|should|would|could|can|shall|may|might|maybe|perhaps|next|want|wanted|need|needs|think|thinking|or|not|no|never|last|before that|(?:some|half|part|most|a bit|a third|a quarter) of (?:it|that|this|which))\b/;
 const did =
-  /\b(?:added|add|put|poured|melted|threw|weighed|plus|then|went|goes|go|cools|stirred|mixed|used|took|splashed|tipped|trickled)\b/;
+  /\b(?:added|add|put|poured|melted|threw|weighed|plus|then|went|goes|go|cools|stirred|mixed|dissolved|used|took|splashed|tipped|trickled)\b/;
 const longestLook = 24;
 
 /** "Another 145 g", "a second jug, again 145 g". */
 function isBesides(tokens: readonly Token[], at: number): boolean {
   const word = wordAt(tokens, at - 1);
+  // "I put still 100 g in the pot", as one says it who thinks in another tongue
+  if (word === 'still') return /^(?:put|added|poured|melted|took|weighed|tipped)$/.test(wordAt(tokens, at - 2));
   if (word !== 'again') return besides.test(word);
   const { from } = sentenceAt(tokens, at, longestLook);
   return isAny(tokens, from, at, (one) => /^(?:second|another|further)$/.test(spoken(one)));
@@ -25,13 +27,14 @@ function isWithMore(tokens: readonly Token[], at: number): boolean {
   // "another 10 g lye dissolved in 30 g water"
   const name = /^(?:dissolved|mixed|stirred)$/.test(wordAt(tokens, at - 2)) ? at - 3 : at - 2;
   const lye = tokens[name];
-  const of = wordAt(tokens, name - 1) === 'of' ? 1 : 0;
+  const between = /^(?:of|more|extra)$/.test(wordAt(tokens, name - 1)) ? 1 : 0;
+  const figure = name - 1 - between;
   return (
     /^(?:in|into|with)$/.test(wordAt(tokens, at - 1)) &&
     isIngredient(lye) &&
     lye.meaning.kind === 'alkali' &&
-    isMeasured(tokens[name - 1 - of]) &&
-    isBesides(tokens, name - 1 - of)
+    isMeasured(tokens[figure]) &&
+    (isBesides(tokens, figure) || isMoreWord.test(wordAt(tokens, name - 1)))
   );
 }
 
@@ -39,6 +42,13 @@ function isWithMore(tokens: readonly Token[], at: number): boolean {
 const isMoreWord = /^(?:more|extra|additional)\b/;
 const isNamedMore = (token: Token | undefined): boolean =>
   token?.t === 'name' && isMoreWord.test(token.text.toLowerCase());
+
+/** Where the clause begins that "so I" or "so we" opens before a row; the sentence, where none does. */
+function soI(tokens: readonly Token[], from: number, row: number): number {
+  for (let k = row - 1; k > from; k--)
+    if (/^(?:i|we)$/.test(wordAt(tokens, k)) && wordAt(tokens, k - 1) === 'so') return k;
+  return from;
+}
 
 /** Whether the words of its sentence say so of a row, and leave no doubt that it was done. */
 export function isAdded(tokens: readonly Token[], row: Row, before: Row): boolean {
@@ -55,11 +65,15 @@ export function isAdded(tokens: readonly Token[], row: Row, before: Row): boolea
   const { from, to } = sentenceAt(tokens, row.token, longestLook);
   const end = tokens[to];
   // "no more water": nothing else was
-  const words = tokens
-    .slice(from, to)
-    .map(spoken)
-    .join(' ')
-    .replace(/\bno(?: (?:of|more|extra|other|further)\b| *$)/g, '');
+  const said = (first: number): string =>
+    tokens
+      .slice(first, to)
+      .map(spoken)
+      .join(' ')
+      .replace(/\bno(?: (?:of|more|extra|other|further)\b| *$)/g, '');
+  // "my son, who can count, said it was short, so I dissolved 10 g more": what is told behind "so I" was done
+  const told = soI(tokens, from, row.token);
+  const words = said(told);
   // "250 g olive, another 170 g olive": in one breath
   const joint = tokens[(at ?? 0) - 2];
   const isListed =

@@ -1,7 +1,7 @@
 import { type Item, sameWithin } from '../rows/items.ts';
 import { isUnpaired } from '../rows/proportions.ts';
 import type { Prim } from '../text/scan.ts';
-import { isMark, isMeasured, sentenceAt, spoken, wordAt } from '../words/token-is.ts';
+import { isAny, isFat, isMark, isMeasured, sentenceAt, spoken, wordAt } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { isAdded, isOfBefore, isOther } from './added.ts';
 import type { Roles } from './roles.ts';
@@ -28,6 +28,22 @@ function speaksOfThinning(prims: readonly Prim[], from: number, to: number): boo
   return false;
 }
 
+/** "276 g of the solution, then another 120 g water to thin it": no paste is spoken of, and a lye is. */
+function thinsLye(tokens: readonly Token[], { token: name }: Row): boolean {
+  const { from, to } = sentenceAt(tokens, name, longestSentence);
+  let lye = name - 1;
+  while (lye >= from && !isSolution(tokens[lye])) lye--;
+  if (lye < from || isAny(tokens, lye, name, isFat) || isAny(tokens, from, to, isLaterOn)) return false;
+  return thinsIt.test(tokens.slice(name, to).map(spoken).join(' '));
+}
+/** Potash alone makes the paste that is thinned. */
+const isSolution = (token: Token | undefined): boolean =>
+  token?.t === 'name' && token.meaning.kind === 'alkali'
+    ? token.meaning.id !== 'koh'
+    : (token?.t === 'name' && token.meaning.kind === 'stock') || spoken(token) === 'solution';
+const thinsIt = /\b(?:thin|dilute) (?:it|that)\b/;
+const isLaterOn = (token: Token): boolean => /^(?:paste|soap|cook\w*|later|finished|neutral)$/.test(spoken(token));
+
 /** Water that a finished soap paste is thinned with, which no alkali was dissolved in. */
 function isForPaste(assembly: Assembly, row: Row): boolean {
   const { tokens, prims } = assembly.source;
@@ -50,7 +66,7 @@ function isForPaste(assembly: Assembly, row: Row): boolean {
   const lye = tokens
     .slice(from, to)
     .some((token) => token.t === 'name' && /^(?:alkali|stock)$/.test(token.meaning.kind));
-  if (lye || !paste.test(words.join(' '))) return false;
+  if (lye || !paste.test(words.join(' ')) || thinsLye(tokens, row)) return false;
   if (row.amount)
     assembly.assume('left-out', `I left out "${row.said} water": it thins the soap, no lye is made with it.`);
   return true;
@@ -69,11 +85,17 @@ function isOfAdditive(tokens: readonly Token[], { token: name }: Row): boolean {
   }
   return false;
 }
+/** "The first water", "my original water": there was some before what was added. */
+const isFirst = (tokens: readonly Token[], { token: name }: Row): boolean =>
+  /^(?:first|original|initial)$/.test(wordAt(tokens, name - 1));
+
 /** "Another 200 g water for washing up": not in the pot. */
-function isForElse(tokens: readonly Token[], { token: name }: Row): boolean {
+function isForElse(tokens: readonly Token[], row: Row): boolean {
+  const { token: name } = row;
   const { from, to } = sentenceAt(tokens, name, longestSentence);
   const wordsFrom = (k: number): string => tokens.slice(k, to).map(spoken).join(' ');
-  return ofHouse.test(wordsFrom(from)) || ofPaste.test(wordsFrom(from)) || / for /.test(wordsFrom(name));
+  if (ofHouse.test(wordsFrom(from)) || / for /.test(wordsFrom(name))) return true;
+  return ofPaste.test(wordsFrom(from)) && !thinsLye(tokens, row);
 }
 const longestSentence = 24;
 export const ofHouse =
@@ -117,7 +139,9 @@ export function readWater(
     const others = weighed.filter((row) => !isOfAdditive(assembly.source.tokens, row));
     const isMore = (row: Row): boolean =>
       isAdded(assembly.source.tokens, row, first) && !isForElse(assembly.source.tokens, row);
-    if (weighed.length > 1 && weighed.slice(1).every(isMore)) {
+    // "10 g more lye in 20 g water … The first water was 200 g"
+    const base = weighed.find((row) => isFirst(assembly.source.tokens, row)) ?? first;
+    if (weighed.length > 1 && weighed.every((row) => row === base || isMore(row))) {
       water = weighed.reduce((sum, row) => sum + (row.grams ?? 0), 0);
       const said = weighed.map((row) => row.said).join(' and ');
       assembly.assume('corrected', `I added up ${said} of water, as the post says.`);
@@ -227,7 +251,7 @@ const isRatioItem = (item: Item | undefined): boolean => item?.kind === 'amount'
 
 /** Tokens from "3 times as much" to the fat that there is so much of, at the most. */
 const farthestFat = 5;
-const isFat = (item: Item): boolean => item.kind === 'thing' && item.named.meaning.kind === 'fat';
+const isFatItem = (item: Item): boolean => item.kind === 'thing' && item.named.meaning.kind === 'fat';
 
 /** A ratio that stands beside no role: of water to alkali where the sentence speaks of water. */
 export function looseRatio(assembly: Assembly, roles: Roles): void {
@@ -248,7 +272,10 @@ export function looseRatio(assembly: Assembly, roles: Roles): void {
     if (item?.kind !== 'amount') continue;
     const { quantity } = item;
     // "lard 3 times as much as coconut"
-    if (quantity.second === null && items.some((one) => isFat(one) && Math.abs(one.from - item.from) <= farthestFat)) {
+    if (
+      quantity.second === null &&
+      items.some((one) => isFatItem(one) && Math.abs(one.from - item.from) <= farthestFat)
+    ) {
       assembly.doubts.push({ id: 'unplaced', said: quantity.text });
       assembly.fate(quantity, 'unclear', 'so many times something else');
       continue;

@@ -13,7 +13,7 @@ const owners: Readonly<Record<Owner, RegExp>> = {
     'iu',
   ),
   theirs: new RegExp(
-    `\\b(?:hers|theirs|(?:her|his|their) ${noun})(?!\\p{L})|\\b(?:my|our|a|the) ${kin}(?:['’]s| (?:makes|made|gave|does|did|uses|used|wrote|sent|takes|took))\\b`,
+    `\\b(?:hers|theirs|yours|(?:her|his|their|your) ${noun})(?!\\p{L})|\\b(?:my|our|a|the) ${kin}(?:['’]s| (?:makes|made|gave|does|did|uses|used|wrote|sent|takes|took))\\b`,
     'iu',
   ),
 };
@@ -28,7 +28,7 @@ const spoken = (): typeof owners => {
       'iu',
     ),
     theirs: new RegExp(
-      `(?<!\\p{L})(?:hers|theirs|his(?= (?:is|was|has|had|one|${noun})|\\W*$)|(?:her|his|their) ${noun}|(?:her|him|them)(?= ?[:=])|(?:she|he)['’]?s got|${kin}['’]?s|${kin}(?= (?:\\p{L}+ )?${does}(?!\\p{L}))|(?:she|he|they) (?:\\p{L}+ )?${does})(?!\\p{L})`,
+      `(?<!\\p{L})(?:hers|theirs|yours|your ${noun}|his(?= (?:is|was|has|had|one|${noun})|\\W*$)|(?:her|his|their) ${noun}|(?:her|him|them)(?= ?[:=])|(?:she|he)['’]?s got|${kin}['’]?s|${kin}(?= (?:\\p{L}+ )?${does}(?!\\p{L}))|(?:she|he|they) (?:\\p{L}+ )?${does})(?!\\p{L})`,
       'iu',
     ),
   };

@@ -1,7 +1,7 @@
 /**
  * "150 ml of water to start, then another 350 ml", "water 150 g and then 100 g more": the liquid of the lye in two pours,
- * which count together; "the last 80 g lye out of the old tin and 41 g from the new one": anything out of two packs. The
- * second one has no name.
+ * which count together; "the last 80 g lye out of the old tin and 41 g from the new one", "lye: two tubs, 180 g from one
+ * and 112 g from the other": anything out of two packs. The second one has no name.
  */
 
 import { alike, withValue, written } from '../taken-back/put-right.ts';
@@ -11,7 +11,7 @@ import { asAside, type Figure, type Token } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, rowsOf } from './tale.ts';
 
-const cues: ReadonlySet<string> = new Set('another more further second old first opened'.split(' '));
+const cues: ReadonlySet<string> = new Set('another more further second old first opened other'.split(' '));
 const starts =
   '(?:(?:,? ?)?(?:to start(?: with)?|to begin with|for a start|at the start|first|at first|initially|at once|right away)(?: (?:off|of all))?)?';
 const verb = '(?:(?:(?:i|we) )?(?:added|poured in|put in|tipped in|used|came|went in|stirred in) )?';
@@ -24,6 +24,8 @@ const took =
 const makePatterns = () =>
   [
     `(?<a>#) (?:of )?(?:the |my )?(?<f>@) (?:(?:came|were left|was left|left) )?(?:out of|from|in) the (?:old|first|opened|almost empty|nearly empty)(?: [a-z]+)? ?${vessel}?(?: ?(?:[-,;+&]|and|plus|then|so|but))+ ${took}(?<p>#) (?:more )?(?:from|out of) (?:the|a|my) (?:new|newer|next|second|other|fresh|full|unopened|big)(?: ${vessel})?(?! @)`,
+    // "Lye: two tubs, 180 g from one and 112 g from the other"
+    `(?<f>@)(?: ?(?:[-:,(–—]|came|comes|is|was|went|i|we|had|took|used|weighed|from|out|of|in|the|my|all|# ${vessel}s))* (?<a>#) (?:of it )?(?:from|out of) (?:the |my )?(?:one|first|old|older|opened|open|small|smaller|big|bigger|nearly empty)(?: ${vessel})?(?: ?(?:[-,;+&]|and|plus|then))+ ${took}(?<p>#) (?:more )?(?:from|out of) (?:the |a |my )?(?:other|second|next|new|newer|fresh|full|unopened|big|bigger|small|smaller)(?: ${vessel})?(?! @)`,
     `(?:^|[-,;:.(] |\\n|\\band |\\bin )(?:used |took |with |about )?(?<a>#) (?:of )?(?:(?:the|cold|warm|distilled|ice) )*(?<f>@)${starts}${joins}${second}${ofIt}(?= ?(?:$|[,.;!?)]))`,
     `(?<f>@) ?[:=–-]? ?(?<a>#)${starts}${joins}${second}${ofIt}(?= ?(?:$|[,.;!?)]))`,
   ].map((pattern) => new RegExp(pattern, 'd'));

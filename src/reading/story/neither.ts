@@ -24,6 +24,11 @@ const neither = new RegExp(
 const never = new RegExp(
   `(?:[,;–—-] |\\b(?:but|and|then|yet) )(?:(?:i|we|then|but|and|so|in the end|,) )*(?:never (?:did|have)|(?:didnt|did not|have not|havent) (?:do (?:it|so|that)|in the end|after all|bother|, in the end)|didnt|did not|decided against (?:it|them|both|that|the two))${end}`,
 );
+/** "But left it out in the end", "but skipped it". */
+const leftOut = new RegExp(
+  `(?:[,;–—-] |\\b(?:but|and|then|yet) )(?:(?:(?<who>i|we)|then|but|and|so|in the end|(?:have|had) (?:then )?|finally|,) )*(?:(?:left|leave|leaving) (?:it|that|them|both)(?: all)? out|left (?:it|that|them) (?:in|on) the (?:jar|tub|tin|bottle|bag|box|cupboard|fridge|freezer|shelf|counter|worktop|table|pantry|larder)|(?:left out|skipped|dropped|omitted|ditched|didnt (?:use|add|take)|did not (?:use|add|take)|never (?:used|added|took)) (?:it|that|them|both))${end}`,
+  'd',
+);
 /** "Neither the castor nor the beeswax went in". */
 const norThe =
   /\bneither (?:the |my |any )?(?<x>@) n?or (?:the |my |any )?(?<y>@) (?:(?:actually|really|finally|ever|in the end) )*(?:went in|made it|got (?:in|used|added)|(?:was|were) (?:used|added|put in)|(?:is|are) in|ended up in)\b|\b(?:used|took|added|put in|put) neither (?:the |my |any )?(?<v>@) n?or (?:the |my |any )?(?<w>@)/d;
@@ -60,14 +65,18 @@ function outIn(tokens: readonly Token[], sentences: readonly Sentence[], k: numb
     return isSure ? others : [];
   }
   const refused = neither.exec(text);
-  const undone = refused ?? (plan.test(text) ? never.exec(text) : null);
-  if (!undone || open.test(text)) return [];
+  const left = plan.test(text) ? leftOut.exec(text) : null;
+  const undone = refused ?? left ?? (plan.test(text) ? never.exec(text) : null);
+  // "my sister wanted 40 g of shea in it, she said, but I left it out"
+  if (!undone || open.test(left?.groups?.['who'] ? text.replace(theirs, '') : text)) return [];
   const before = sentences[k - 1];
   const all = rowsBefore(tokens, tokens.length);
   const own = within(all, sentence.from, sentence.tokenAt(undone.index));
   // "I had planned 60 g castor and 20 g shea. Neither went in."
   const isBefore = own.length === 0 && refused && before && plan.test(before.text) && !open.test(before.text);
-  const rows = isBefore ? within(all, before.from, before.to) : own;
+  const listed = own.length === 0 && left ? namedOnly(tokens, sentence, left.index) : [];
+  const rows = isBefore ? within(all, before.from, before.to) : own.length === 0 ? listed : own;
+  if (listed.length > 0) return plan.test(text.slice(0, undone.index)) ? listed : [];
   if (!isBefore && !plan.test(text.slice(0, undone.index)) && !refused) return [];
   const plans = isBefore ? before : sentence;
   const planned = plan.exec(plans.text);
@@ -75,6 +84,15 @@ function outIn(tokens: readonly Token[], sentences: readonly Sentence[], k: numb
   // what is weighed in the list, too, is another matter
   const isOnly = late.every(({ at }) => rowsOf(tokens, tokens[at], tokens.length).length === 1);
   return isOnly && late.every(({ at }) => isFat(tokens[at])) && (!refused || late.length > 1) ? late : [];
+}
+
+const theirs = /\b(?:she|he|they)\b/g;
+
+/** "I wanted to use the castor too but left it out": the row of the one fat that is named without a weight. */
+function namedOnly(tokens: readonly Token[], sentence: Sentence, place: number): readonly Weighed[] {
+  const names = tokens.slice(sentence.from, sentence.tokenAt(place)).filter(isIngredient);
+  const rows = names.length === 1 && isFat(names[0]) ? rowsOf(tokens, names[0], tokens.length) : [];
+  return rows.length === 1 && sentence.figures === 0 ? rows : [];
 }
 
 /** The list without what never went in. */
@@ -119,4 +137,6 @@ export function neitherIn(cut: Cut): Heard {
 }
 
 /** Words of which one stands in each sentence that says so. */
-const cues: ReadonlySet<string> = new Set('neither never didnt none against did havent only just'.split(' '));
+const cues: ReadonlySet<string> = new Set(
+  'neither never didnt none against did havent only just left leave leaving skipped dropped omitted ditched'.split(' '),
+);

@@ -14,7 +14,7 @@ import { isPlain, isSum, rowsAmong, rowsBefore, weightAt } from './tale.ts';
 
 /** Words of which one stands in each note that does so. */
 const cues: ReadonlySet<string> = new Set(
-  'spilt spilled spilling knocked toppled overturned slopped dropped sleeve elbow counter worktop floor table sink stove hob'.split(
+  'spill spilt spilled spilling knocked toppled overturned slopped dropped sleeve elbow counter worktop floor table sink stove hob'.split(
     ' ',
   ),
 );
@@ -22,7 +22,7 @@ const cues: ReadonlySet<string> = new Set(
 const ground = '(?:counter|worktop|floor|table|sink|stove|hob|bench|drain|ground|carpet|rug)';
 const makePatterns = () => ({
   spill: new RegExp(
-    `\\b(?:spil(?:led|t|ling)|knocked|toppled|overturned|slopped|dropped (?:the|it|some|a bit)|tipped (?:it |the [a-z]+ )?over)\\b|\\bwith (?:my|a|the) (?:sleeve|elbow|hand|arm)\\b|\\b(?:sleeve|elbow|hand|arm) (?:caught|hit|knocked|swept)\\b|\\b(?:some|part|bit|few|lot|half|grains|beads|flakes|pearls|it|L|F) [^#.?!]{0,30}\\b(?:over|on|onto|across|down|in|into) (?:the|my|our) ${ground}\\b`,
+    `\\b(?:spil(?:led|t|ling)|(?:swept|wiped|mopped|cleaned) (?:up )?the spill|knocked|toppled|overturned|slopped|dropped (?:the|it|some|a bit)|tipped (?:it |the [a-z]+ )?over)\\b|\\bwith (?:my|a|the) (?:sleeve|elbow|hand|arm)\\b|\\b(?:sleeve|elbow|hand|arm) (?:caught|hit|knocked|swept)\\b|\\b(?:some|part|bit|few|lot|half|grains|beads|flakes|pearls|it|L|F) [^#.?!]{0,30}\\b(?:over|on|onto|across|down|in|into) (?:the|my|our) ${ground}\\b`,
   ),
   left: [
     '\\bwhat (?:was|is|had|has)?(?: still| then)? ?(?:left|remained|remains|stayed|in (?:it|there|the [a-z]+))\\b[^#@?FNX]{0,60}#',

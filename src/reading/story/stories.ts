@@ -9,13 +9,16 @@ import { besidePot } from './beside-pot.ts';
 import { boiledDown } from './boiled-down.ts';
 import { bowlReadings } from './bowl-readings.ts';
 import { brokenOff } from './broken-off.ts';
+import { broughtTo } from './brought-to.ts';
 import { byDifference } from './by-difference.ts';
 import { byRule } from './by-rule.ts';
 import { byRuleWeighed } from './by-rule-weighed.ts';
 import { bySoMuch } from './by-so-much.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
+import { declined } from './declined.ts';
 import { fromTheirs } from './from-theirs.ts';
+
 import type { Heard } from './heard.ts';
 import { inExchange } from './in-exchange.ts';
 import { inGoes } from './in-goes.ts';
@@ -51,6 +54,7 @@ import { plannedAlkali } from './planned-alkali.ts';
 import { putBack } from './put-back.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
+import { sameIn } from './same-in.ts';
 import { soItWas } from './so-it-was.ts';
 import { solutionPoured } from './solution-poured.ts';
 import { spiltOf } from './spilt.ts';
@@ -90,6 +94,8 @@ const rules: readonly Rule[] = [
   lastTimes,
   neitherIn,
   byRuleWeighed,
+  declined,
+  sameIn,
   onlyUse,
   fromTheirs,
   othersTake,
@@ -103,6 +109,7 @@ const rules: readonly Rule[] = [
   onlySoMuch,
   inGoes,
   inPours,
+  broughtTo,
   offBlock,
   putBack,
   madeUpTo,

@@ -84,7 +84,7 @@ const outs: readonly RegExp[] = [
   `(?<gone>@) (?:(?:is|are|was|were|has been|gets|got) )?(?:now )?(?:left out|taken out|removed|deleted|omitted)${end}`,
   `(?<gone>@) (?:is|are|was|were) (?:now )?(?:out|gone|dropped|skipped|cancelled|off the list)${end}`,
   `(?<gone>@${others}) (?:are|were|have (?:both )?been) (?:now |both |all )*(?:out|gone|left out|taken out|removed|deleted|omitted|dropped|skipped|cancelled|off the list)${end}`,
-  `${gone} [^#@.]{0,12}\\b(?:${absent})\\b[^#@.]{0,30}\\b(?:so|and|,) (?:(?:i|we|im|ill|ive|am|will|have|had|its|it|is|are|just|to|going|gonna|simply) )*(?:left|leave|leaving|skip|skipping|skipped|omit|omitting|omitted|drop|dropped|dropping|do without|doing without|did without)(?: it| that| them)?(?: out)?${end}`,
+  `${gone} [^#@.]{0,12}\\b(?:${absent}|${lacking})\\b[^#@.]{0,30}\\b(?:so|and|,) (?:(?:i|we|im|ill|ive|am|will|have|had|its|it|is|are|just|to|going|gonna|simply) )*(?:left|leave|leaving|skip|skipping|skipped|omit|omitting|omitted|drop|dropped|dropping|do without|doing without|did without)(?: it| that| them)?(?: out)?${end}`,
 ].map((pattern) => new RegExp(pattern, 'dg'));
 /** Behind a row: "castor 50 g NO (ran out)", "50 g castor - nope, forgot it", "castor 50 g, not this time". */
 const notIn = `(?:[-,:=–—…<\\t] )*(?:(?:(?:crossed|struck) out|not used)(?= [,.;!)])(?![^#@]*\\b(?:mistake|it is in|went in (?:all the same|anyway))\\b)|(?!.*#)(?:(?:crossed|struck) out\\b(?! by (?:mistake|accident|somebody|my|the))|(?:no|nope|nah)(?! , not\\b)(?= (?:$|[-,.;:!)…]|ran\\b|forgot\\b|left\\b|had\\b|there\\b|we\\b|i\\b|its?\\b|time\\b|thanks\\b|way\\b))|not (?:this time|today|used|added|put in|in (?:it|this|mine)|available|in stock)\\b|${reasons}(?:skipped|omitted|left (?:it |that |this )?out|forgotten|forgot (?:it|this|that)|didnt (?:use|add|have) (?:it|any))(?= (?:$|[-,.;:!)…]|this time\\b|today\\b|sorry\\b))))`;
@@ -293,11 +293,15 @@ const isOpen = (text: string): boolean =>
   would.test(text) ||
   nearly.test(text) ||
   plansAhead.test(text) ||
+  thoughtBetter.test(text) ||
   wondering.test((done.test(text) ? text.replace(asked, '') : text).replace(aversion, '').replace(standing, '')) ||
   strangers.test(text);
 /** "I nearly swapped the palm", "was about to leave it out": nobody did. */
 export const nearly =
   /\b(?:nearly|almost|(?:was|were|am) (?:just |already )?(?:about|going|tempted|inclined) to|came (?:very |so )?close to|(?:had )?thought (?:of|about)|toyed with|considered|contemplated|dithered|(?:first|at first) (?:i|we) wanted to|(?:i|we) first wanted to) (?:[a-z]+ ){0,2}(?:swap|replac|sub|exchang|chang|switch|trad|us(?:e|ing)\b|tak|leav|left|skip|omit|drop)[a-z]*\b/;
+/** "I meant to drop the castor but left it in", "wanted to swap the lard for tallow but didn't": nobody did. */
+const thoughtBetter =
+  /\b(?:planned|meant|wanted|intended|hoped|going|supposed|thought) (?:to |about |of )(?:[a-z]+ )?(?:swap|replac|sub|exchang|chang|switch|trad|leav|skip|omit|drop|remov|tak)[a-z]* [^#]*?\b(?:but|yet|then|and)\b [^#]*?\b(?:(?:left|put|kept|had) (?:it|them|that|those|the @) in\b(?! (?:the (?:jar|tub|bottle|cupboard|fridge)|store))|(?:it|they|that|the @) (?:all )?(?:went|stayed|is|was|are|were) in\b|(?:didnt|did not|never did|forgot)(?= (?:$|[-,.;:!)–—]|to\b|in the end|after all|it\b|that\b|so\b|do\b)))/;
 /** "I never use palm, so I replaced it with lard" is done. */
 const aversion = /\bnever (?:use|eat|buy|keep|have|touch|like|cook with|arrived|came|turned up|showed up)\b/;
 
@@ -399,7 +403,14 @@ export function changesIn(sentence: Sentence): readonly Change[] {
     if (changes.length > 0) return changes;
   }
   if (same.length > 0) return same;
-  return takesItOut(text) ? itsOut : none;
+  return takesItOut(text) ? itOutOf(sentence) : none;
+}
+
+/** "The shea had gone hard, in the end I left it out": what was named last before "it", and weighed elsewhere. */
+function itOutOf(sentence: Sentence): readonly Change[] {
+  const { text } = sentence;
+  const place = text.lastIndexOf('@', itOut.exec(text)?.index ?? 0);
+  return place < 0 || sentence.figures > 0 ? itsOut : [{ kind: 'out', gone: sentence.tokenAt(place) }];
 }
 
 function firstOf(patterns: readonly RegExp[], text: string): RegExpExecArray | null {

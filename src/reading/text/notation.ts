@@ -87,7 +87,11 @@ const rules: readonly Rule[] = [
   ),
   // "lard is out of the question, so the same kilo in palm"
   rule('question', '\\b(is|are|was|were) out of the question\\b', '$1 out'),
-  rule('the same ', '\\bthe same (?:half )?(?:kilo|kg|pound)s? (?:in|of)\\b', 'the same weight of'),
+  rule(
+    'the same ',
+    '(?<!\\b(?:took|taken|used|put in|weighed|melted) )\\bthe same (?:half )?(?:kilo|kg|pound)s? (?:in|of)\\b',
+    'the same weight of',
+  ),
   // "olive oil pure and simple" is of no other kind
   rule('pure and', ' ?\\bpure and simple\\b', ''),
   // "a cup-sized trial" measures nothing

@@ -394,6 +394,21 @@ const isPrefix = ({ prims, words }: Post, i: number): boolean =>
   prims[i + 2]?.glued === true &&
   words[i + 2]?.names === null;
 
+/** "Palm-free", "mustard-free blend": where it says that something is not in, behind the word or the name that ends there. */
+const isWithout = (prims: readonly Prim[], end: number): boolean =>
+  prims[end + 1]?.text === 'free' &&
+  /^[-‐‑]$/.test(prims[end]?.text ?? '') &&
+  prims[end]?.glued === true &&
+  prims[end + 1]?.glued === true;
+
+const asWithout = (prims: readonly Prim[], i: number, end: number): Token => ({
+  t: 'word',
+  from: i,
+  to: end + 2,
+  text: rawText(prims, i, end + 2).toLowerCase(),
+  sort: 'everyday',
+});
+
 function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): Token {
   const { prims, words, meant, lexicon } = post;
   const prim = prims[i];
@@ -416,6 +431,8 @@ function tokenAt(post: Post, i: number, speller: Speller, habit: DecimalHabit): 
   const isNone = isSomebody(prims, i) || isVerb(prims, i) || (prim.text === 'of' && turnedRound(prims, i + 1, lexicon));
   const plain = word && isNone ? null : nameAt(post, i);
   const named = turned ?? plain ?? misspelt(post, i, speller) ?? shortened(post, i);
+  const end = named?.end ?? i + 1;
+  if (word && isWithout(prims, end)) return asWithout(prims, i, end);
   const hit = !word || word.beginsAmount ? quantityAt(prims, i, lexicon, habit) : null;
   if (named && (!hit || (prim.kind === 'number' && !hit.quantity.unit && leadsKind(i, named))))
     return nameToken(post, i, named, (turned ?? plain) !== null || named.entry.how === 'abbreviation');
