@@ -47,6 +47,7 @@ import { partsTold } from './parts-told.ts';
 import { partsWent } from './parts-went.ts';
 import { perVessel } from './per-vessel.ts';
 import { putBack } from './put-back.ts';
+import { reckonedAnew } from './reckoned-anew.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
 import { soItWas } from './so-it-was.ts';
@@ -87,6 +88,7 @@ const rules: readonly Rule[] = [
   byRuleWeighed,
   onlyUse,
   othersTake,
+  reckonedAnew,
   bySoMuch,
   rowNamed,
   boiledDown,
