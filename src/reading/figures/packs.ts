@@ -213,11 +213,11 @@ export function sizedPacks(tokens: readonly Token[], { figures }: Signals): read
     }
     if (!isPlural(tokens, k + 1)) continue;
     const counted = countBefore(tokens, k);
-    if (!counted || !isNamed(tokens, counted.at, k + 2)) continue;
+    const some = counted && someOfThem(tokens, counted);
+    if (!counted || !isNamed(tokens, some?.from ?? counted.at, k + 2)) continue;
     out ??= [...tokens];
     const { add, text, to } = partBehind(tokens, k + 2);
-    const some = add === 0 ? someOfThem(tokens, counted) : null;
-    if (some) {
+    if (some && add === 0) {
       const { value, text: said } = some;
       out[k] = { ...sized, quantity: multiplied(sized.quantity, { ...counted.count, value, text: said }, true) };
       for (let at = some.from; at <= counted.at; at++) out[at] = asFiller(tokens[at] as Token);
