@@ -1,11 +1,13 @@
 /**
  * So much is usual, or the recipe has it, and so much it was: "I normally stir in 60 g shea after the cook, this time there
- * were only 40 g in the jar so 40 it was", "usually 60 g shea goes in, today it got 40 g". The weight of this time counts
- * where the fat has no other one.
+ * were only 40 g in the jar so 40 it was", "usually 60 g shea goes in, today it got 40 g", "the tutorial stirs in 80 g of
+ * shea but I only put in 50 g". The weight of this time counts where the fat has no other one.
  */
 
+import { once } from '../once.ts';
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
+import { papers, relations, uses } from '../words/cue-words.ts';
 import { endsDotted, isIngredient, setApart, spoken } from '../words/token-is.ts';
 import type { Figure, Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
@@ -19,6 +21,15 @@ const usually =
   /\b(?:usually|normally|always|generally|typically|as a rule|(?:recipe|book|card|original|list|sheet) (?:has|had|says|said|wants|wanted|takes|took|asks for|calls for|gives))\b/;
 const thisTime =
   /[,;:–—-] (?:(?:but|and|yet|only|so) )*(?:today|this time|tonight|now|here|in this (?:one|batch)) (?:(?:it|i|we|there|only|just|got|gets|was|were|is|are|had|have|has|used|use|took|take|put|in|went|goes|gave|added|stirred|poured|weighed|with|a|mere|of it|about|about) )+(?<a>#)(?! (?:of )?@)/d;
+/** What somebody else does with it, or a paper, and what the writer did. */
+const theirs = once(
+  () =>
+    new RegExp(
+      `\\b(?:${[papers, relations, uses.others, 'tutorial she he they original teacher lady guy woman man'].join(' ').trim().replace(/ /g, '|')})s?\\b(?: [a-z]+){0,2}? (?:stirs?|stirred|adds?|added|puts?|uses?|used|takes?|took|wants?|wanted|calls?|called|says?|said|has|had|gives?|gave|folds?|melts?|goes|went|asks?|asked|needs?|needed|recommends?|tells?|told)\\b[^@#?]{0,24}(?:# (?:of )?(?:the )?@|@ #)`,
+    ),
+);
+const mine =
+  /(?:[,;:–—-] |\b(?:but|and|yet|while|whereas|though|only) )(?:(?:but|and|yet|so|then|only) )*(?:i|we|ive|weve) (?:(?:only|just|have|had|actually|myself|did|then) )*(?:put in|put|used|took|gave|added|stirred in|poured in|poured|went with|weighed|settled on|stopped at|folded in|melted in|use|take|add|stir in|go with) (?:(?:it|in|only|just|about|a|mere|with|at) )*(?<a>#)(?! (?:of )?(?:the |my )?@| (?:aside|away|back|by|for|to|in the (?:fridge|freezer|cupboard)))/d;
 const otherwise =
   /\b(?:more|extra|another|less|fewer|on top|if|would|might|maybe|perhaps|next|instead|both|each|twice|she|he|they)\b/;
 /** "40 g extra". */
@@ -40,7 +51,10 @@ function toldIn(tokens: readonly Token[], sentences: readonly Sentence[], k: num
     if (sign === '@') return isIngredient(token) ? '@' : '&';
     return isPlain(token) ? '#' : '…';
   });
-  const found = again.exec(text) ?? (usually.test(text) ? thisTime.exec(text) : null);
+  const found =
+    again.exec(text) ??
+    (usually.test(text) ? thisTime.exec(text) : null) ??
+    (/\b(?:i|we|ive|weve) /.test(text) && theirs().test(text) ? mine.exec(text) : null);
   const groups = found?.indices?.groups;
   if (!found || !groups?.['a']) return null;
   const [now, same] = [groups['a'], groups['b']].map((place) => (place ? sentence.tokenAt(place[0]) : -1)) as [
@@ -102,7 +116,7 @@ export function soItWas(cut: Cut): Heard {
 
 /** Words of which one stands in each sentence that says so. */
 const cues: ReadonlySet<string> = new Set(
-  'so and then usually normally always generally typically recipe book card original list sheet today time tonight now'.split(
+  'so and then usually normally always generally typically recipe book card original list sheet today time tonight now i we ive weve'.split(
     ' ',
   ),
 );
