@@ -46,9 +46,11 @@ function putBackIn(out: Token[], sentence: Sentence, pattern: RegExp): PutRight 
   const [name, weight, less] = [out[f], out[w], out[back]];
   if (!isIngredient(name) || name.meaning.kind === 'scent' || !isPlain(weight)) return null;
   if (less?.t !== 'quantity' || /[#]/.test(text.slice(end))) return 'unheard';
-  const part = alike(less.quantity, weight.quantity);
-  if (!isPlain(less) || part.dim !== weight.quantity.dim || part.value >= weight.quantity.value / 2) return 'unheard';
-  const stays = withValue(weight.quantity, weight.quantity.value - part.value);
+  // "the scale said 340, so I scooped 40 g back"
+  const whole = alike(weight.quantity, less.quantity);
+  const part = alike(less.quantity, whole);
+  if (!isPlain(less) || part.dim !== whole.dim || part.value >= whole.value / 2) return 'unheard';
+  const stays = withValue(whole, whole.value - part.value);
   const listed = rowsOf(out, name, out.length).flatMap(({ figure }) =>
     figure === w || figure === back || figure === meant ? [] : [figure],
   );

@@ -9,7 +9,7 @@ import { alike, type PutRight, withValue, written } from '../taken-back/put-righ
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { papers, relations, uses } from '../words/cue-words.ts';
 import { endsDotted, isIngredient, setApart, spoken } from '../words/token-is.ts';
-import type { Figure, Token } from '../words/tokens.ts';
+import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, weightAt } from './tale.ts';
@@ -79,6 +79,18 @@ function toldIn(tokens: readonly Token[], sentences: readonly Sentence[], k: num
 
 const isOther = (token: Token | undefined, id: string): boolean => isIngredient(token) && thingOf(token) !== id;
 
+/** Who else does it; and what goes in late, which is told once for both. */
+const others = new RegExp(`\\b(?:${[relations, uses.others, 'they'].join(' ').trim().replace(/ /g, '|')})\\b`);
+const later = /\b(?:after|cook|cooked|trace|end|later)\b/;
+
+const toldOf = (is: Figure, was: Figure, name: Token | undefined, { from, to }: Sentence): PutRight => ({
+  text: `I took ${written(is.quantity)} of ${name?.t === 'name' ? name.text : ''}, not ${written(was.quantity)}, as the post says.`,
+  gone: [was.quantity],
+  from,
+  to,
+  settles: true,
+});
+
 export function soItWas(cut: Cut): Heard {
   const { tokens } = cut;
   if (!tokens.some((token) => cues.has(spoken(token)))) return { tokens, told: [] };
@@ -92,6 +104,17 @@ export function soItWas(cut: Cut): Heard {
     const { row, now, same } = found;
     const [was, is, name] = [tokens[row.figure] as Figure, tokens[now] as Figure, tokens[row.at]];
     const value = alike(is.quantity, was.quantity).value;
+    const [first, mark] = [Math.min(row.at, row.figure), out[now - 1]];
+    const isLater = later.test(sentence.text.slice(sentence.placeOf(first)));
+    // "my sister adds 80 g of castor, I only use 40 g": it stands beside what the writer took
+    if (same === null && !isLater && others.test(sentence.text) && name?.t === 'name' && mark?.t === 'word') {
+      out[row.figure] = setApart(was, 'what somebody else takes');
+      out[row.at] = asFiller(name);
+      out[now - 1] = { ...name, from: mark.from, to: mark.to };
+      out[now] = { ...is, quantity: { ...alike(is.quantity, was.quantity), numbers: is.quantity.numbers } };
+      told.push(toldOf(is, was, name, sentence));
+      continue;
+    }
     for (const at of same === null ? [now] : [now, same]) {
       const one = out[at] as Figure;
       out[at] = setApart(one, 'said before');
@@ -103,13 +126,7 @@ export function soItWas(cut: Cut): Heard {
         numbers: [...was.quantity.numbers, ...(endsDotted(is) ? is.quantity.numbers : [])],
       },
     };
-    told.push({
-      text: `I took ${written(is.quantity)} of ${name?.t === 'name' ? name.text : ''}, not ${written(was.quantity)}, as the post says.`,
-      gone: [was.quantity],
-      from: sentence.from,
-      to: sentence.to,
-      settles: true,
-    });
+    told.push(toldOf(is, was, name, sentence));
   }
   return { tokens: out ?? tokens, told };
 }
