@@ -4,6 +4,7 @@ import { missingSaid } from '../figures/missing-said.ts';
 import type { PutRight } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
 import type { Token } from '../words/tokens.ts';
+import { advised } from './advised.ts';
 import { anotherFat } from './another-fat.ts';
 import { besidePot } from './beside-pot.ts';
 import { boiledDown } from './boiled-down.ts';
@@ -89,6 +90,7 @@ const rules: readonly Rule[] = [
   onlyUse,
   othersTake,
   reckonedAnew,
+  advised,
   bySoMuch,
   rowNamed,
   boiledDown,
