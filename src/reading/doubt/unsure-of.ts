@@ -88,6 +88,15 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
       tells: `\\beither [^.?]{0,40}\\b(?:poured|put|added|tipped|went|is in|was in|in)\\b[^.?]{0,20}\\bor (?:i |we |it |he |she )?(?:didnt|did not|not|forgot|left|never|else|havent|hasnt|wasnt)\\b|\\b(?:may|might|could) (?:just |well )*(?:or (?:may|might|could) not )?have (?:already |well |also |been )*(?:forgotten|skipped|missed|left out|poured|put|added|tipped|dropped|gone in|overdone|overdid)\\b|\\bwhether (?:or not )?(?:i|we|it|he|she|they|F|the F) (?!could|can|should|may|might|must)[^.?]{0,30}\\b(?:in|add|added|put|poured|went)\\b|${unknown}[^.?]{0,20}\\b(?:if|whether|that) [^.?]{0,40}\\b(?:went in|put|added|poured|tipped|is in|was in|in already)\\b`,
       unless: outcome,
     },
+    // how many of them
+    {
+      tells: `\\b(?:tip|tipped|put|pour|poured|add|added|went|melt|melted|empty|emptied|washed|sink|bin|gone)\\b[^?]{0,120}\\b(?:he|she|they|i|we|boy|girl|kid|son|daughter) (?:(?:says?|said|swears?|thinks?|now|also|that|he|she|they|i|just|really|honestly) )*(?:cant|cannot|can not|couldnt|doesnt|dont|didnt|does not|do not) (?:(?:even|really|quite|honestly|now|any more|for the life of (?:me|him|her|us|them)) )*(?:remember|recall|know)(?= ?$| (?:any more )?[.;,!)])|\\bone or (?:both|two)\\b[^.?]{0,60}${unknown}|${unknown}[^.?]{0,60}\\bone or (?:both|two)\\b`,
+      beside: new RegExp(
+        `\\bF\\b[^?]*\\b(?:both|two|other|second|${pack}s?|wrappers?|blocks?)\\b|\\b(?:both|two|other|second|${pack}s?|wrappers?|blocks?)\\b[^?]*\\bF\\b`,
+      ),
+      unless:
+        /\b(?:books?|scents?|brands?|shops?|where|when|why|prices?|cost|colou?rs?|mou?lds?|bars?|soaps?|names?|who|temperature|superfat)\b|\?/,
+    },
     // some of it came out again, or stayed where it was
     {
       tells: `${doubt}[^.?]{0,50}\\b${deed}\\b[^.?]{0,24}\\b(?:back|out|off|away|some|a bit|a little|a spoon|a ladle|a few|himself|herself)\\b|${doubt}[^.?]{0,50}\\bF\\b[^.?]{0,24}\\b(?:stuck|stayed|left|still|remained)\\b|\\b${roughly} ${fraction} of the F (?:stuck|stayed|clung|remained)\\b`,

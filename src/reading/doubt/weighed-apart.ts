@@ -82,6 +82,10 @@ const made = (): readonly Net[] => [
   },
 ];
 
+/** "The empty bowl is 340 g, with the tallow in it 1190 g so minus the bowl": reckoned with both. */
+const takenOff =
+  /\b(?:took|taken|deducted|subtracted|minus|less|without) (?:off )?(?:the |its )?(?:empty )?(?:bowl|jug|pot|pan|jar|tub|cup|beaker|bucket|vessel|container|dish)\b/;
+
 let nets: readonly Net[] | null = null;
 /** Without one of these none of the nets holds anything. */
 const cues =
@@ -107,7 +111,14 @@ export function weighedApart(cut: Cut, back: readonly PutRight[]): string | null
     const near = texts.slice(Math.max(0, k - 1), k + 2).join(' ');
     for (const { tells, beside, unless } of nets) {
       const found = tells.exec(text);
-      if (!found || away.test(text) || unless?.test(text) || (beside && !beside.test(near))) continue;
+      if (
+        !found ||
+        away.test(text) ||
+        (text.includes('…') && takenOff.test(text)) ||
+        unless?.test(text) ||
+        (beside && !beside.test(near))
+      )
+        continue;
       const [first, last] = [found.index, found.index + found[0].length - 1].map(
         (place) => tokens[sentence.tokenAt(place)],
       );

@@ -183,6 +183,24 @@ function partBehind(
   return { add: adds ? add : -add, text, to: at + text.split(' ').length };
 }
 
+/** "One of my two 250 g jars", "three of those four 500 g tins": how many of them, and where that begins; null where all are. */
+function someOfThem(
+  tokens: readonly Token[],
+  { at: count, count: { value: all } }: { readonly at: number; readonly count: Quantity },
+): { readonly from: number; readonly value: number; readonly text: string } | null {
+  let of = count - 1;
+  while (count - of <= 2 && /^(?:the|my|our|these|those|his|her|their)$/.test(wordAt(tokens, of))) of--;
+  const some = tokens[of - 1];
+  // a numeral may hold its "of"
+  const one = isWord(tokens[of], 'of') ? some : tokens[of];
+  const from = isWord(tokens[of], 'of') ? of - 1 : of;
+  if (one?.t === 'quantity' && one.quantity.dim === 'bare' && (from < of || /\bof$/.test(one.quantity.text))) {
+    const { value, text } = one.quantity;
+    return value > 0 && value < all ? { from, value, text } : null;
+  }
+  return from < of && /^(?:one|either|another)$/.test(spoken(one)) ? { from, value: 1, text: 'one' } : null;
+}
+
 /** "Two 250 g blocks of lard", "lard: two 250 g blocks", "both 1 kg tins of olive oil": so many times what one holds. */
 export function sizedPacks(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
@@ -199,9 +217,16 @@ export function sizedPacks(tokens: readonly Token[], { figures }: Signals): read
     }
     if (!isPlural(tokens, k + 1)) continue;
     const counted = countBefore(tokens, k);
-    if (!counted || !isNamed(tokens, counted.at, k + 2)) continue;
+    const some = counted && someOfThem(tokens, counted);
+    if (!counted || !isNamed(tokens, some?.from ?? counted.at, k + 2)) continue;
     out ??= [...tokens];
     const { add, text, to } = partBehind(tokens, k + 2);
+    if (some && add === 0) {
+      const { value, text: said } = some;
+      out[k] = { ...sized, quantity: multiplied(sized.quantity, { ...counted.count, value, text: said }, true) };
+      for (let at = some.from; at <= counted.at; at++) out[at] = asFiller(tokens[at] as Token);
+      continue;
+    }
     const { count: many } = counted;
     const all = add === 0 ? many : { ...many, value: many.value + add, text: `${many.text} ${text}` };
     out[k] = { ...sized, quantity: multiplied(sized.quantity, all, true) };

@@ -1,6 +1,7 @@
 /** What a vessel weighs empty and full, beside what that leaves: "the empty pot is 1150 g, with the lard 1850 g, so 700 g lard". */
 
 import { packed, withUnit } from '../columns/columns.ts';
+import { reweighed } from '../taken-back/put-right.ts';
 import { cue } from '../words/cue-words.ts';
 import { type Signals, saysAround } from '../words/signals.ts';
 import {
@@ -109,6 +110,19 @@ function withoutTared(tokens: readonly Token[], figures: readonly number[]): rea
   return out ?? tokens;
 }
 
+/** "So I took the bowl off", "minus the bowl": said right behind it. */
+function isTakenOff(tokens: readonly Token[], k: number): boolean {
+  const words: string[] = [];
+  for (let at = k + 1; at - k <= reach && !isStop(tokens[at]) && !isFigure(tokens[at]); at++)
+    words.push(isPot(tokens[at]) ? 'pot' : spoken(tokens[at]));
+  const said = words.join(' ');
+  return (
+    takenOff.test(said) && !/\b(?:already|before|not|never|didnt|forgot|if|should|would|could|maybe|must)\b/.test(said)
+  );
+}
+const takenOff =
+  /\b(?:took|taken|take|deducted|subtracted|substracted|knocked|removed) (?:off )?(?:the |its |that |for )*(?:empty )?(?:pot|weight of the (?:empty )?pot)\b|\b(?:minus|less|without) (?:the |its )?(?:empty )?pot\b/;
+
 /** The tokens with the weights of the vessel set aside, empty and full; where nothing says what that leaves, it is asked. */
 export function tares(given: readonly Token[], signals: Signals): readonly Token[] {
   let out: Token[] | null = null;
@@ -133,7 +147,10 @@ export function tares(given: readonly Token[], signals: Signals): readonly Token
       out[tare] = asAside(tokens[tare] as Figure, packed);
       const full = tokens[gross] as Figure;
       const quantity = full.quantity.dim === 'bare' ? withUnit(full.quantity, unit?.id ?? 'g') : full.quantity;
-      out[gross] = eitherOf({ ...full, quantity }, Math.abs(a - b));
+      const net = Math.abs(a - b);
+      out[gross] = isTakenOff(tokens, gross)
+        ? reweighed({ ...full, quantity }, net)
+        : eitherOf({ ...full, quantity }, net);
     }
   }
   return out ?? tokens;

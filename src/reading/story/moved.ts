@@ -14,7 +14,7 @@ import type { Heard } from './heard.ts';
 
 /** Words of which one stands in each sentence that says so. */
 const cues: ReadonlySet<string> = new Set(
-  'stayed remained behind left out off back less another removed stuck clinging sticking clung emptied tipped poured dumped squeezed second lot'.split(
+  'stayed remained behind left out off back less another removed stuck clinging sticking clung emptied tipped poured dumped squeezed second lot further extra more kept held still'.split(
     ' ',
   ),
 );
@@ -24,7 +24,8 @@ type Way = 'out' | 'in' | 'back' | 'less';
 
 const store = '(?:tub|jar|bag|box|tin|bottle|container|packet|pack|can|bucket|drum|carton|block)';
 const pot = '(?:pot|jug|bowl|cup|pan|beaker)';
-const dish = '(?:jug|bowl|cup|pan|saucepan|beaker|glass|dish|mug|pitcher|sides?|bottom)';
+const dry = '(?:paper|foil|sheet|parchment|plate|boat|tray|scoop|saucer|cup|dish)';
+const dish = `(?:jug|bowl|pan|saucepan|beaker|glass|mug|pitcher|sides?|bottom|${dry})`;
 const verb =
   '(?:took|take|taken|taking|scooped|spooned|ladled|tipped|poured|fished|lifted|shook|picked|dipped|drew|sucked|got|cut|put|scraped|skimmed|pulled|went|came|added)';
 const lightly = '(?:(?:it|about|some|just|only|of|in|then|and|again|i|we|have|had) )*';
@@ -57,7 +58,15 @@ const patterns: readonly (readonly [Way, RegExp])[] = (
     ],
     [
       'out',
-      `# ${ofIt}(?:(?:had|has|have|is|was|were|still|that|which) )*(?:(?:stayed|remained|left) (?:behind\\b|(?:in|on|at) (?:the |my |its )?(?:it\\b(?= [.,;!?)])|(?:[a-z]+ )?${dish}\\b))|stayed back\\b)`,
+      `# ${ofIt}(?:(?:had|has|have|is|was|were|still|that|which) )*(?:(?:stayed|remained|left) (?:behind\\b|(?:in|on|at) (?:the |my |its )?(?:it\\b(?= $| [.,;!?()–—-]| and\\b| when\\b| after)|(?:[a-z]+ )?${dish}\\b))|stayed back\\b)`,
+    ],
+    [
+      'out',
+      `\\b(?:it|${dry}) (?:[a-z]+ )?(?:still (?:had|held)|kept|held on to) (?:just |only )?# ${ofIt}(?:(?:on|in) (?:it|there)\\b|(?=[.,;:!?)]))`,
+    ],
+    [
+      'out',
+      `\\b(?:was|were|is|are|theres) still # ${ofIt}(?:left )?(?:in|on) (?:it\\b|(?:the |my |its )?(?:[a-z]+ )?${dish}\\b)`,
     ],
     ['out', `\\bleft ${lightly}# ${ofIt}(?:behind\\b|(?:in|on|at) (?:the |my |its )?(?:[a-z]+ )?${dish}\\b)`],
     [
@@ -65,7 +74,7 @@ const patterns: readonly (readonly [Way, RegExp])[] = (
       `\\b(?:put|tipped|poured|spooned|scooped|threw) ${lightly}(?:back (?:in )?)?${lightly}# ${ofIt}(?:back(?! to )|in again)\\b|\\bput ${lightly}back (?:in )?#`,
     ],
     ['back', `# ${ofIt}(?:went|goes|came|got|put) (?:back(?! to )|in again)\\b`],
-    ['in', `\\banother #(?! (?:[a-z]+ ){0,3}@)`],
+    ['in', `\\b(?:another|a further|an extra) #(?! (?:[a-z]+ ){0,3}@)|# (?:more|extra)(?! (?:[a-z]+ ){0,3}@)`],
     [
       'in',
       `\\b(?:emptied|tipped|poured|dumped|squeezed|threw|drained|shook|scraped) (?:the |my )?(?:end|last|rest|remains?|dregs|remainder|last (?:bit|drops?)) (?:of|from) (?:the|my) @ (?:${store} )?(?:in(?:to (?:it|there|the pot))?|on top)(?: too| as well)? (?:[,(:–-] )+(?:(?:about|that|which|was|were|roughly|just|it) )*#(?! (?:of )?@)`,
@@ -85,7 +94,7 @@ const cameAfter =
   /\b(?:scraped|rinsed|washed|melted|warmed|spooned|wiped|put|poured|tipped|added|stirred|got|made up|topped) (?:[a-z]+ ){0,5}(?:in|into|out|back|after|too|later|at trace|up)\b|\bin (?:it|that) went\b|\bwent in (?:too|later|after|as well|at trace|in the end)\b|\b(?:rinsed|scraped)\b/;
 /** Words that tell for sure that it moved; without them it may come out of what stands in store. */
 const surely =
-  /\b(?:back|again|less|stuck|sticking|clinging|clung|stayed|remained|left (?:behind|in|on|at|#)|(?:second|other|extra) (?:lot|go|dose|portion|round|solution))\b/;
+  /\b(?:back|again|less|stuck|sticking|clinging|clung|stayed|remained|still|kept|held|left (?:behind|in|on|at|#)|(?:second|other|extra) (?:lot|go|dose|portion|round|solution))\b/;
 const putIn =
   /\b(?:put|poured|weighed|melted|added|tipped|emptied|dumped|squeezed|measured|went in|by accident|too much)\b/;
 /** "I had 900 g of tallow. I took 200 g of that out again": what stays behind, or what goes in. */
@@ -95,11 +104,12 @@ const entered = new RegExp(`${putIn.source}|\\b(?:back|stuck|stayed|remained|beh
 const open =
   /\b(?:should|shall|would|could|can|cant|if|might|may|want|wanted|need|next|usually|normally|after (?:i|we|[a-z]+ing)|having|last (?:time|batch))\b/;
 
-/** "Saw I should have had more, dissolved another 38 g": what should have been, and then was done. */
-const onceSeen = /\b(?:saw|noticed|realised|realized|remembered|found) (?:that )?(?:i|we|it) should have [^,#]{0,24},/;
-/** "Weighed the jug after pouring": what was left in it. */
+/** "Saw it should be more, so I tipped another 14 g": what should have been, and then was done. */
+const onceSeen =
+  /\b(?:saw|seen|noticed|realised|realized|remembered|found|read|thought|spotted|said|knew)\b(?: (?!if\b)[a-z]+){0,6} (?:should|needed|wanted|ought)\b(?! i\b)[^,#?]{0,24}(?:,|\b(?:so|and))(?= (?:(?:so|then|and|i|we|just|have|had|ve) )*(?:tipped|added|poured|put|dissolved|stirred|weighed|dropped|went|threw|spooned|shook|sprinkled|measured|took|mixed|another)\b)/;
+/** "Weighed the jug after pouring", "after tipping it in": what was left in it. */
 const weighedAfter =
-  /\b(?:weighed|checked) (?:[a-z]+ ){0,4}after (?:i |we )?(?:pouring|poured|emptying|emptied|tipping|tipped)\b/;
+  /(?:\b(?:weighed|checked) (?:[a-z]+ ){0,4}|^)after (?:i |we )?(?:pouring|poured|emptying|emptied|tipping|tipped)\b/;
 
 const moving = /^(?:fat|alkali|liquid|water)$/;
 const weighable = /^(?:fat|alkali|liquid|water|stock|acid|additive|scent|unknown)$/;
@@ -116,8 +126,15 @@ interface Move {
   readonly sure: boolean;
   /** What stayed in a jug may be of the solution, where it is called lye. */
   readonly isDry: boolean;
+  /** In or on what it stayed. */
+  readonly vessel: string;
   readonly to: number;
 }
+
+const vesselWords = new RegExp(`\\b(?:${dish}|${store})\\b`, 'g');
+const dryOnes = new RegExp(`^${dry}$`);
+/** What was named last that it may have stayed in: "weighed the paper again and 4 g had stayed on it". */
+const vesselIn = (text: string): string => text.match(vesselWords)?.at(-1) ?? '';
 
 /** What the figures of a sentence tell, in their order. */
 function movesIn(sentence: Sentence, next: string): readonly Move[] {
@@ -132,20 +149,30 @@ function movesIn(sentence: Sentence, next: string): readonly Move[] {
     const said = found?.[1].exec(around);
     if (!found || !said || goesIn.test(text.slice(place))) continue;
     const isLeft =
-      /\b(?:stayed|remained|left)\b/.test(said[0]) && !/\b(?:stuck|sticking|clinging|clung)\b/.test(said[0]);
+      /\b(?:stayed|remained|left|still|kept|held)\b/.test(said[0]) &&
+      !/\b(?:stuck|sticking|clinging|clung)\b/.test(said[0]);
     const behind = text.slice(from + said.index + said[0].length - 1) + next;
     if (isLeft && /\b(?:about|around|roughly|some|maybe|nearly|almost|perhaps) $/.test(text.slice(0, place))) continue;
     if (isLeft && cameAfter.test(behind.replace(/\bnever [^.#]{0,20}\bin(?:to)?\b/g, ''))) continue;
-    const isDry = !isLeft || /\b(?:cup|dish)$/.test(said[0]);
+    const vessel = vesselIn(text.slice(0, from + said.index + said[0].length));
+    if (isLeft && new RegExp(`^${store}$`).test(vessel)) continue;
+    const isDry = !isLeft || dryOnes.test(vessel);
     const sure = surely.test(said[0]);
     const to = sentence.tokenAt(from + said.index + said[0].length - 1) + 1;
-    if (sure || putIn.test(text)) moves.push({ figure: sentence.tokenAt(place), way: found[0], sure, isDry, to });
+    if (sure || putIn.test(text))
+      moves.push({ figure: sentence.tokenAt(place), way: found[0], sure, isDry, vessel: isLeft ? vessel : '', to });
   }
   return moves;
 }
 
 /** The row that a figure goes out of or comes to: named beside it, the last one in its sentence, or the only one before. */
-function rowOf(tokens: readonly Token[], sentences: readonly Sentence[], k: number, figure: number): Weighed | null {
+function rowOf(
+  tokens: readonly Token[],
+  sentences: readonly Sentence[],
+  k: number,
+  figure: number,
+  vessel: string,
+): Weighed | null {
   const sentence = sentences[k];
   if (!sentence) return null;
   const rows = (from: number, to: number): readonly Weighed[] =>
@@ -166,6 +193,8 @@ function rowOf(tokens: readonly Token[], sentences: readonly Sentence[], k: numb
     return own.length === 1 || isOfWhich(tokens, last, figure) ? last : null;
   }
   if (rows(figure, sentence.to).length > 0 || isAny(tokens, sentence.from, figure, isMeasured)) return null;
+  const held = vessel === '' ? undefined : heldIn(tokens, sentences.slice(0, k), vessel, rows);
+  if (held !== undefined) return held;
   const before = sentences[k - 1];
   const last = before ? rows(before.from, before.to) : [];
   // "100 g lye in 200 g water. … dissolved another 38 g"
@@ -174,6 +203,20 @@ function rowOf(tokens: readonly Token[], sentences: readonly Sentence[], k: numb
 }
 
 const dissolving = /\b(?:dissolved|dissolving) (?:in )?another\b/;
+
+/** "Weighed 130 g of lye onto a paper, tipped it into 290 g of water": what was in or on the vessel; null where its weight is unknown. */
+function heldIn(
+  tokens: readonly Token[],
+  sentences: readonly Sentence[],
+  vessel: string,
+  rows: (from: number, to: number) => readonly Weighed[],
+): Weighed | null | undefined {
+  const told = sentences.findLast(({ text }) => new RegExp(`\\b${vessel}\\b`).test(text));
+  const end = told?.tokenAt(told.text.search(new RegExp(`\\b${vessel}\\b`)));
+  const named = told && end !== undefined ? lastNamed(tokens, told.from, end) : -1;
+  if (!told || end === undefined || named < 0) return;
+  return rows(told.from, end).find(({ at }) => at === named) ?? null;
+}
 
 /** "8 g of the lye": what is named behind a figure. */
 function nameAt(tokens: readonly Token[], figure: number): Extract<Token, { t: 'name' }> | null {
@@ -219,7 +262,7 @@ export function moved(
   let count = 0;
   sentences.forEach((sentence, k) => {
     if (sentence.figures === 0 || count > mostMoves) return;
-    for (const { figure, way, sure, isDry, to } of movesIn(sentence, sentences[k + 1]?.text ?? '')) {
+    for (const { figure, way, sure, isDry, vessel, to } of movesIn(sentence, sentences[k + 1]?.text ?? '')) {
       if (++count > mostMoves) return;
       const token = tokens[figure];
       if (
@@ -233,7 +276,7 @@ export function moved(
       const isOn = going && k - going.last <= 1 && lastNamed(tokens, (going.moves.at(-1)?.figure ?? 0) + 1, figure) < 0;
       const named = nameAt(tokens, figure);
       const isSaid = isOn && !named;
-      const found = isSaid ? going.row : isBracket(sentence) ? null : rowOf(tokens, sentences, k, figure);
+      const found = isSaid ? going.row : isBracket(sentence) ? null : rowOf(tokens, sentences, k, figure, vessel);
       const row = way === 'less' && found && found.figure < sentence.from ? null : found;
       if (!row && sure && !named && !ofSoap.test(sentence.text))
         unheard ??= rawText(cut.prims, token.from, (tokens[to - 1] ?? token).to);

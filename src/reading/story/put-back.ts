@@ -1,11 +1,12 @@
 /**
- * "Overshot with the coconut, the scale said 290 g, so I spooned 40 g back into the jar": what was too much of it is not in
- * the pot. Asked about where nobody weighed what went back.
+ * "Overshot with the coconut, the scale said 290 g, so I spooned 40 g back into the jar", "wanted 300 g of coconut, got to
+ * 340, spooned 40 back": what was too much of it is not in the pot. Asked about where nobody weighed what went back.
  */
 
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
+import type { Quantity } from '../words/quantities.ts';
 import { isIngredient } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
@@ -19,9 +20,12 @@ const verb = '(?:spooned|scooped|took|poured|put|tipped|ladled|fished|scraped|re
 const gone = `(?:back (?:in|into|to|out)\\b(?: (?:the|its|my) ${vessel})?|(?:back )?out(?: again)?(?= (?:$|[.,;!?)]))|back(?= (?:$|[.,;!?)]))|off again)`;
 const makePattern = () =>
   new RegExp(
-    `(?<f>@) [^@#.;]{0,50}?(?<w>#) (?:[^@#.;]{0,30}?)(?:, |so |and |then )+(?:(?:i|we|have|had|ve|then|quickly|just) )*(?:${verb} (?:about )?(?<b>#|some|a bit|a little|a spoon(?:ful)?|the (?:rest|excess|extra))(?: of (?:it|that))? ${gone}|(?<c>#)(?: of (?:it|that))? (?:went|goes|came|got put) ${gone})`,
+    `(?<f>@) [^@#.;]{0,50}?(?:(?<a>#) [^@#.;]{0,40}?)?(?<w>#) (?:[^@#.;]{0,30}?)(?:, |so |and |then )+(?:(?:i|we|have|had|ve|then|quickly|just) )*(?:${verb} (?:about )?(?<b>#|some|a bit|a little|a spoon(?:ful)?|the (?:rest|excess|extra))(?: of (?:it|that))? ${gone}|(?<c>#)(?: of (?:it|that))? (?:went|goes|came|got put) ${gone})`,
     'd',
   );
+/** So much was meant to go in. */
+const wanted =
+  /\b(?:wanted|wanting|aimed|aiming|should(?: have been| be)?|meant|planned|needed|was to|supposed|going for|intended|asks for|calls for)\b/;
 let made: RegExp | null = null;
 /** Nobody has done it, or it says more of it. */
 const open = /\b(?:if|would|should|could|might|maybe|perhaps|next|last time|nearly|almost|not|she|he|they)\b/;
@@ -30,25 +34,42 @@ function putBackIn(out: Token[], sentence: Sentence, pattern: RegExp): PutRight 
   const { text } = sentence;
   const found = pattern.exec(text);
   const at = found?.indices?.groups;
-  if (!found || !tooMuch.test(text) || open.test(text)) return null;
+  if (!found) return null;
   const token = (group: string): number => {
     const place = at?.[group]?.[0];
     return place === undefined ? -1 : sentence.tokenAt(place);
   };
   const end = found.index + found[0].length;
   const [f, w] = [token('f'), token('w')];
+  const meant = wanted.test(text.slice(0, sentence.placeOf(w))) ? meantOf(out, sentence, f, w, token('a')) : -1;
+  if ((meant < 0 && (!tooMuch.test(text) || at?.['a'])) || open.test(meant < 0 ? text : text.replace(wanted, '')))
+    return null;
   const back = Math.max(token('b'), token('c'));
   const [name, weight, less] = [out[f], out[w], out[back]];
   if (!isIngredient(name) || name.meaning.kind === 'scent' || !isPlain(weight)) return null;
   if (less?.t !== 'quantity' || /[#]/.test(text.slice(end))) return 'unheard';
-  const part = alike(less.quantity, weight.quantity);
-  if (!isPlain(less) || part.dim !== weight.quantity.dim || part.value >= weight.quantity.value / 2) return 'unheard';
-  const stays = withValue(weight.quantity, weight.quantity.value - part.value);
+  // "the scale said 340, so I scooped 40 g back"
+  const whole = alike(weight.quantity, less.quantity);
+  const part = alike(less.quantity, whole);
+  if (!isPlain(less) || part.dim !== whole.dim || part.value >= whole.value / 2) return 'unheard';
+  const stays = withValue(whole, whole.value - part.value);
   const listed = rowsOf(out, name, out.length).flatMap(({ figure }) =>
-    figure === w || figure === back ? [] : [figure],
+    figure === w || figure === back || figure === meant ? [] : [figure],
   );
   const isStays = (k: number): boolean => isSum(weightAt(out, w, k), weightAt(out, k, k), weightAt(out, back, k));
   if (!listed.every(isStays)) return 'unheard';
+  const goal = out[meant];
+  if (isPlain(goal) && listed.length === 0) {
+    const { numbers } = goal.quantity;
+    hush(out, Math.max(f, meant) + 1, sentence.tokenAt(end - 1) + 1, 'put back, as the post says');
+    out[meant] = { ...goal, quantity: { ...alike(stays, goal.quantity), numbers } } as Figure;
+    if (meant > f + 1) {
+      const mark = out[meant - 1] as Token;
+      out[meant - 1] = { ...name, from: mark.from, to: mark.to };
+      out[f] = asFiller(name);
+    }
+    return toldOf(name, stays, part, weight, sentence);
+  }
   hush(out, f + 1, sentence.tokenAt(end - 1) + 1, 'put back, as the post says', (k) => k === w);
   if (listed.length > 0) hush(out, f, w + 1, 'before some of it was put back');
   else {
@@ -59,13 +80,28 @@ function putBackIn(out: Token[], sentence: Sentence, pattern: RegExp): PutRight 
       out[f] = asFiller(name);
     }
   }
-  return {
-    text: `I took ${written(stays)} of ${name.text}, as ${written(part)} of ${written(weight.quantity)} was put back.`,
-    gone: [],
-    from: sentence.from,
-    to: sentence.to,
-    settles: true,
-  };
+  return toldOf(name, stays, part, weight, sentence);
+}
+
+const toldOf = (
+  name: Name,
+  stays: Quantity,
+  part: Quantity,
+  { quantity }: Figure,
+  { from, to }: Sentence,
+): PutRight => ({
+  text: `I took ${written(stays)} of ${name.text}, as ${written(part)} of ${written(quantity)} was put back.`,
+  gone: [],
+  from,
+  to,
+  settles: true,
+});
+
+/** What was meant to be of it, told in the same sentence: less than the scale said. */
+function meantOf(tokens: readonly Token[], { from }: Sentence, f: number, w: number, a: number): number {
+  const figure = a >= 0 ? a : [f - 1, f - 2].find((k) => k >= from && isPlain(tokens[k]));
+  if (figure === undefined || !isPlain(tokens[figure])) return -1;
+  return weightAt(tokens, w, figure) > weightAt(tokens, figure, figure) ? figure : -1;
 }
 
 /** The list without what was put back. */

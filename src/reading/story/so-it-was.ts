@@ -1,13 +1,15 @@
 /**
  * So much is usual, or the recipe has it, and so much it was: "I normally stir in 60 g shea after the cook, this time there
- * were only 40 g in the jar so 40 it was", "usually 60 g shea goes in, today it got 40 g". The weight of this time counts
- * where the fat has no other one.
+ * were only 40 g in the jar so 40 it was", "usually 60 g shea goes in, today it got 40 g", "the tutorial stirs in 80 g of
+ * shea but I only put in 50 g". The weight of this time counts where the fat has no other one.
  */
 
+import { once } from '../once.ts';
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
+import { papers, relations, uses } from '../words/cue-words.ts';
 import { endsDotted, isIngredient, setApart, spoken } from '../words/token-is.ts';
-import type { Figure, Token } from '../words/tokens.ts';
+import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, weightAt } from './tale.ts';
@@ -22,6 +24,15 @@ const usually =
   /\b(?:usually|normally|always|generally|typically|as a rule|(?:recipe|book|card|original|list|sheet) (?:has|had|says|said|wants|wanted|takes|took|asks for|calls for|gives))\b/;
 const thisTime =
   /[,;:–—-] (?:(?:but|and|yet|only|so) )*(?:today|this time|tonight|now|here|in this (?:one|batch)) (?:(?:it|i|we|there|only|just|got|gets|was|were|is|are|had|have|has|used|use|took|take|put|in|went|goes|gave|added|stirred|poured|weighed|with|a|mere|of it|about|about) )+(?<a>#)(?! (?:of )?@)/d;
+/** What somebody else does with it, or a paper, and what the writer did. */
+const theirs = once(
+  () =>
+    new RegExp(
+      `\\b(?:${[papers, relations, uses.others, 'tutorial she he they original teacher lady guy woman man'].join(' ').trim().replace(/ /g, '|')})s?\\b(?: [a-z]+){0,2}? (?:stirs?|stirred|adds?|added|puts?|uses?|used|takes?|took|wants?|wanted|calls?|called|says?|said|has|had|gives?|gave|folds?|melts?|goes|went|asks?|asked|needs?|needed|recommends?|tells?|told)\\b[^@#?]{0,24}(?:# (?:of )?(?:the )?@|@ #)`,
+    ),
+);
+const mine =
+  /(?:[,;:–—-] |\b(?:but|and|yet|while|whereas|though|only) )(?:(?:but|and|yet|so|then|only) )*(?:i|we|ive|weve) (?:(?:only|just|have|had|actually|myself|did|then) )*(?:put in|put|used|took|gave|added|stirred in|poured in|poured|went with|weighed|settled on|stopped at|folded in|melted in|use|take|add|stir in|go with) (?:(?:it|in|only|just|about|a|mere|with|at) )*(?<a>#)(?! (?:of )?(?:the |my )?@| (?:aside|away|back|by|for|to|in the (?:fridge|freezer|cupboard)))/d;
 const otherwise =
   /\b(?:more|extra|another|less|fewer|on top|if|would|might|maybe|perhaps|next|instead|both|each|twice|she|he|they)\b/;
 /** "40 g extra". */
@@ -43,7 +54,11 @@ function toldIn(tokens: readonly Token[], sentences: readonly Sentence[], k: num
     if (sign === '@') return isIngredient(token) ? '@' : '&';
     return isPlain(token) ? '#' : '…';
   });
-  const found = again.exec(text) ?? onlyHad.exec(text) ?? (usually.test(text) ? thisTime.exec(text) : null);
+  const found =
+    again.exec(text) ??
+    onlyHad.exec(text) ??
+    (usually.test(text) ? thisTime.exec(text) : null) ??
+    (/\b(?:i|we|ive|weve) /.test(text) && theirs().test(text) ? mine.exec(text) : null);
   const groups = found?.indices?.groups;
   if (!found || !groups?.['a']) return null;
   const [now, same] = [groups['a'], groups['b']].map((place) => (place ? sentence.tokenAt(place[0]) : -1)) as [
@@ -68,6 +83,18 @@ function toldIn(tokens: readonly Token[], sentences: readonly Sentence[], k: num
 
 const isOther = (token: Token | undefined, id: string): boolean => isIngredient(token) && thingOf(token) !== id;
 
+/** Who else does it; and what goes in late, which is told once for both. */
+const others = new RegExp(`\\b(?:${[relations, uses.others, 'they'].join(' ').trim().replace(/ /g, '|')})\\b`);
+const later = /\b(?:after|cook|cooked|trace|end|later)\b/;
+
+const toldOf = (is: Figure, was: Figure, name: Token | undefined, { from, to }: Sentence): PutRight => ({
+  text: `I took ${written(is.quantity)} of ${name?.t === 'name' ? name.text : ''}, not ${written(was.quantity)}, as the post says.`,
+  gone: [was.quantity],
+  from,
+  to,
+  settles: true,
+});
+
 export function soItWas(cut: Cut): Heard {
   const { tokens } = cut;
   if (!tokens.some((token) => cues.has(spoken(token)))) return { tokens, told: [] };
@@ -81,6 +108,17 @@ export function soItWas(cut: Cut): Heard {
     const { row, now, same } = found;
     const [was, is, name] = [tokens[row.figure] as Figure, tokens[now] as Figure, tokens[row.at]];
     const value = alike(is.quantity, was.quantity).value;
+    const [first, mark] = [Math.min(row.at, row.figure), out[now - 1]];
+    const isLater = later.test(sentence.text.slice(sentence.placeOf(first)));
+    // "my sister adds 80 g of castor, I only use 40 g": it stands beside what the writer took
+    if (same === null && !isLater && others.test(sentence.text) && name?.t === 'name' && mark?.t === 'word') {
+      out[row.figure] = setApart(was, 'what somebody else takes');
+      out[row.at] = asFiller(name);
+      out[now - 1] = { ...name, from: mark.from, to: mark.to };
+      out[now] = { ...is, quantity: { ...alike(is.quantity, was.quantity), numbers: is.quantity.numbers } };
+      told.push(toldOf(is, was, name, sentence));
+      continue;
+    }
     for (const at of same === null ? [now] : [now, same]) {
       const one = out[at] as Figure;
       out[at] = setApart(one, 'said before');
@@ -92,20 +130,14 @@ export function soItWas(cut: Cut): Heard {
         numbers: [...was.quantity.numbers, ...(endsDotted(is) ? is.quantity.numbers : [])],
       },
     };
-    told.push({
-      text: `I took ${written(is.quantity)} of ${name?.t === 'name' ? name.text : ''}, not ${written(was.quantity)}, as the post says.`,
-      gone: [was.quantity],
-      from: sentence.from,
-      to: sentence.to,
-      settles: true,
-    });
+    told.push(toldOf(is, was, name, sentence));
   }
   return { tokens: out ?? tokens, told };
 }
 
 /** Words of which one stands in each sentence that says so. */
 const cues: ReadonlySet<string> = new Set(
-  'so and then usually normally always generally typically recipe book card original list sheet today time tonight now'.split(
+  'so and then usually normally always generally typically recipe book card original list sheet today time tonight now i we ive weve'.split(
     ' ',
   ),
 );

@@ -4,6 +4,7 @@ import { missingSaid } from '../figures/missing-said.ts';
 import type { PutRight } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
 import type { Token } from '../words/tokens.ts';
+import { advised } from './advised.ts';
 import { anotherFat } from './another-fat.ts';
 import { besidePot } from './beside-pot.ts';
 import { boiledDown } from './boiled-down.ts';
@@ -52,6 +53,7 @@ import { partsWent } from './parts-went.ts';
 import { perVessel } from './per-vessel.ts';
 import { plannedAlkali } from './planned-alkali.ts';
 import { putBack } from './put-back.ts';
+import { reckonedAnew } from './reckoned-anew.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
 import { sameIn } from './same-in.ts';
@@ -99,6 +101,8 @@ const rules: readonly Rule[] = [
   onlyUse,
   fromTheirs,
   othersTake,
+  reckonedAnew,
+  advised,
   bySoMuch,
   rowNamed,
   boiledDown,
