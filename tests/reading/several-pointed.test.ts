@@ -6,7 +6,7 @@ import { makeReader, readRecipe } from '../../src/reading/index.ts';
 const reader = makeReader(loadCatalogue());
 const pot = (text: string): readonly (number | string)[] => {
   const { fats, alkali, doubts } = readRecipe(reader, text);
-  return doubts.length > 0 ? doubts.map(({ id }) => id) : [...fats, ...alkali].map(({ grams }) => grams);
+  return doubts[0] ? [doubts[0].id] : [...fats, ...alkali].map(({ grams }) => grams);
 };
 const loaves =
   'Loaf 1 was 700 g tallow + 300 g coconut + 146 g lye. Loaf 2 was 650 g canola + 250 g coconut, 123 g lye, 330 g water.';

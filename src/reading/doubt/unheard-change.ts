@@ -129,7 +129,7 @@ const more: readonly string[] = [
   `\\b${little} (?:extra |more )?of ${the}F (?:extra|more|on top|too|went|as well)\\b`,
   `\\b${little} (?:extra|more|less) of ${the}[FNL]\\b`,
   `\\b(?:another|extra|additional|second) (?:good )?(?:${little}|cup|bottle|jar|lot|bowl) (?:of )?${the}[FNL]\\b`,
-  `(?:^|\\b(?:then|and|also|plus|with|but) |\\b(?:added|put|poured|tipped|threw|chucked|splashed|sloshed|stirred|dropped) (?:in )?)(?:then |also )*(?:a|another|one|some) (?:good |fair |big |large |small |generous )?(?:splash|glug|dash|dollop|slosh|ladle|lump|knob|blob|spoon|spoonful|handful) (?:or (?:so|two) )?(?:of )?${the}[FN]\\b(?! (?:is|was) (?:left|missing|still))(?![^.?]{0,20}#)`,
+  `(?:^|\\b(?:then|and|also|plus|(?<!\\b(?:X|mica) [^.?#]{0,16})with|but) |\\b(?:added|put|poured|tipped|threw|chucked|splashed|sloshed|stirred|dropped) (?:in )?)(?:then |also )*(?:a|another|one|some) (?:good |fair |big |large |small |generous )?(?:splash|glug|dash|dollop|slosh|ladle|lump|knob|blob|spoon|spoonful|handful) (?:or (?:so|two) )?(?:of )?${the}[FN]\\b(?! (?:is|was) (?:left|missing|still))(?![^.?]{0,20}#)`,
   `\\b(?:overshot|overpoured|undershot|overdid|shorted|rounded|fudged|guessed|eyeballed|misjudged) (?:up |down |on )?${the}[FL]\\b(?!.*\\b(?:cushion|margin|leeway|to spare|safe side)\\b)`,
   `[FL] (?:(?:is|was|are|were|got|has|have|been|now|also|then|i|we) )*(?:doubled|tripled|trebled|halved)${end}`,
   `\\bheavy (?:- )?handed with ${the}[FL]\\b`,

@@ -34,6 +34,9 @@ const deed =
 const added = new RegExp(
   `\\b${deed} (?:(?:in|it|them|the|pot|batter|mix|mixture|me|then|just|also|only|another|an?|good|big|small|tiny|fair|extra|further|wee) )*(?<!\\bthe )${vague}(?: (?:more|extra|worth))?(?: of)?(?: melted| liquid)* (?<thing>[FL])\\b|\\btopped (?:the |my )?(?<thing2>[FL]) up\\b|\\btopped up (?:the |my )?(?<thing3>[FL])\\b(?! (?:with|to)\\b)`,
 );
+/** "Some more fell in the water, no idea how much", of what was weighed before. */
+const fellIn =
+  /\b(?:some|a bit|a little|a few|rather a lot|lots?|too much) (?:more |extra |too much )?(?:of it |[FL] )?(?:then |also |just )*(?:fell|slid|slipped|landed|tipped|dropped|poured|came|tumbled|ran|spilled|sloshed) in(?:to)?\b|\b(?:some|a bit|a little|a few) more (?:of it |[FL] )?(?:then |just )*(?:went|got) in(?:to)?\b/;
 /** "Olive ran out, finished with sunflower". */
 const eked =
   /\bF\b[^.?#]{0,30}\b(?:ran out|was (?:all )?gone|was empty|ended|finished|didnt (?:reach|stretch|last)|not enough|too little)\b[^.?#]{0,30}\b(?:finished|topped|filled|carried on|continued|ended|completed|made (?:it |the rest )?up|rest (?:is|was))[^.?#]{0,16} (?:with|is|was|of) (?:[a-z]+ )?[FN]\b/;
@@ -66,12 +69,12 @@ export function unweighed(cut: Cut, back: readonly { readonly from: number; read
   });
   const sentences = sentencesOf(cut);
   for (const [k, sentence] of sentences.entries()) {
-    if (sentence.names === 0 || back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
+    if (back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
     const text = sentence.text
       .replace(/@/g, (_, at: number) => letterOf(tokens[sentence.tokenAt(at)], weighed))
       .replace(/\b(?:by|like|from|as) last (?:time|batch)\b/, (said) => '-'.repeat(said.length));
-    if (!/[FL]/.test(text) || isElse(text, sentences[k + 1]?.text ?? '')) continue;
-    const other = lyeIs.exec(text)?.indices?.groups?.['other']?.[0];
+    if ((!/[FL]/.test(text) && !fellIn.test(text)) || isElse(text, sentences[k + 1]?.text ?? '')) continue;
+    const other = (text.includes('#') ? null : lyeIs.exec(text))?.indices?.groups?.['other']?.[0];
     const lye = other === undefined ? undefined : tokens[sentence.tokenAt(other)];
     const isPotash = lye?.t === 'name' && lye.meaning.kind === 'alkali' && lye.meaning.id === 'koh' && !isKoh;
     if ((tells(text) && !isSmallTalk(tokens, sentence)) || isPotash)
@@ -86,12 +89,13 @@ const isElse = (text: string, next: string): boolean =>
   denied.test(text) ||
   elsewhen.test(text) ||
   nearly.test(text) ||
-  /\b(?:weighed|refilled|topped|replaced|made (?:it|that) (?:up|good)|started (?:again|over))\b|#/.test(
+  /\b(?:weighed|refilled|topped|replaced|made (?:it|that) (?:up|good)|started (?:again|over))\b|\b(?:left|remain\w*|still|now|was|is)\b[^#.?]{0,24}#/.test(
     next.slice(0, soon),
   );
 const soon = 60;
 
 function tells(text: string): boolean {
+  if (fellIn.test(text)) return true;
   if (/#/.test(text)) return another.test(text) || heldBack.test(text);
   return (
     (some.test(text) && lost.test(text)) ||

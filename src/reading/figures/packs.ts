@@ -340,6 +340,23 @@ function isFilled(tokens: readonly Token[], k: number, contents: number): boolea
   return into && isVolume && (ends || next?.t !== 'name') && !(next?.t === 'word' && next.text === 'of');
 }
 
+/** "2 blocks of coconut, 250 g each, used one and a half": where it tells how many of them were used; -1 where it does not. */
+function usedBehind(tokens: readonly Token[], from: number, all: number): number {
+  for (let at = from + 1; at - from <= longestWay; at++) {
+    const token = tokens[at];
+    if (!token || isStop(token) || isIngredient(token)) return -1;
+    if (token.t !== 'quantity') continue;
+    const { dim, value } = token.quantity;
+    const ends =
+      isStop(tokens[at + 1]) ||
+      isMark(tokens[at + 1], ',)') ||
+      isWord(tokens[at + 1], 'of') ||
+      isPlural(tokens, at + 1);
+    return dim === 'bare' && usingIt.test(wordAt(tokens, at - 1)) && ends && value > 0 && value < all ? at : -1;
+  }
+  return -1;
+}
+
 /** The tokens with counts of packs taken into what the packs hold, or set aside where nobody says what that is. */
 export function countPacks(tokens: readonly Token[], { figures }: Signals): readonly Token[] {
   let out: Token[] | null = null;
@@ -362,7 +379,10 @@ export function countPacks(tokens: readonly Token[], { figures }: Signals): read
     const packWord = tokens[k + 1];
     if (one?.t === 'quantity' && behind !== null && packWord && Number.isInteger(4 * value) && value <= mostPacks) {
       out ??= [...tokens];
-      out[k] = { ...token, quantity: multiplied(one.quantity, token.quantity, true) };
+      const used = usedBehind(tokens, behind, value);
+      const count = used < 0 ? token : (tokens[used] as Figure);
+      out[k] = { ...token, quantity: multiplied(one.quantity, count.quantity, true) };
+      if (used >= 0) out[used] = asFiller(count);
       out[k + 1] = asFiller(packWord);
       out[behind] = asFiller(one);
       const each = tokens[behind + 1];

@@ -162,7 +162,7 @@ function toldIn(clause: string, before: number | null, named: readonly string[],
   if (isPart) return { factor, whole: false, ...parts, ids };
   if (named.length > 0 && /\b(?:that one|those|it|that)\b/i.test(clause) && !/\b(?:made?|make|did|do)\b/i.test(clause))
     return { factor, whole: false, ...parts, ids: named };
-  if (own === 1 && !isWhole) return null;
+  if (own === 1) return null;
   return isWhole || (own !== undefined && itself.test(clause)) || batched.test(clause)
     ? { factor, whole: true, ...parts, ids }
     : 'open';
@@ -199,6 +199,11 @@ const inQuestion = new RegExp(
   'i',
 );
 
+/** "Card is 300 g lard, …", "hers: 400 g olive". */
+const based = new RegExp(
+  `\\b(?:${card}|book|hers|his|theirs)(?: (?:is|says|reads|has|had|gives|calls for|was))?[ :\\n–—-]+[^.?!\\n]{0,40}\\d`,
+  'i',
+);
 const ofList = /\b(?:this|these|below|following)\b/i;
 
 /** What a post tells so; null where it tells nothing, or leaves it open. */
@@ -274,8 +279,10 @@ export function timesEach(post: string, fatOf: FatOf): TimesEach | null {
   // "the card has …, I took half of each. Lye 84 g": what is told behind may be of what was made
   const place = post.indexOf(said[0]?.trim() ?? '');
   // "I'm halving the recipe from the book. Mine is …": the list may be of what was made
-  if (!amount.test(post.slice(0, place)) && !ofList.test(said[0] ?? '')) return null;
-  const isBetween = amount.test(post.slice(0, place)) && amount.test(post.slice(place + (said[0]?.length ?? 0)));
+  const isOver = !amount.test(post.slice(0, place)) && !ofList.test(said[0] ?? '');
+  if (isOver && (!based.test(post) || /\bmine (?:is|was|has)\b|\bmine ?:/i.test(post))) return null;
+  const isBetween =
+    isOver || (amount.test(post.slice(0, place)) && amount.test(post.slice(place + (said[0]?.length ?? 0))));
   if (isBetween && sums.whole.size > 0) {
     if (sums.fats.size > 0) return null;
     sums.fats = sums.whole;

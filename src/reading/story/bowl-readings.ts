@@ -8,8 +8,9 @@ import { packed } from '../columns/columns.ts';
 import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isAny, isFat, isIngredient, isPot, spoken } from '../words/token-is.ts';
+import { endsDotted, isAny, isFat, isIngredient, isPot, isStop, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { thingOf } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, weightAt } from './tale.ts';
 
@@ -80,6 +81,33 @@ function stepsFrom(tokens: readonly Token[], tare: number, isUntared: boolean): 
   }
   return steps;
 }
+
+/** "Bowl plus coconut 612 g, bowl plus coconut plus olive 1162 g, bowl by itself 362 g": the readings ahead of the empty one. */
+function stepsBefore(tokens: readonly Token[], tare: number): readonly Step[] {
+  const steps: Step[] = [];
+  const start = tokens.findLastIndex((token, at) => at < tare - 1 && (token.t === 'line' || isStop(token))) + 1;
+  let begin = tokens.findIndex((token, at) => at >= start && isPot(token));
+  let names: number[] = [];
+  for (let at = begin; begin >= 0 && at < tare; at++) {
+    const token = tokens[at];
+    if (isFat(token)) names.push(at);
+    if (token?.t !== 'quantity') continue;
+    const words = wordsOf(tokens, begin, at);
+    const known = steps.at(-1);
+    const isBoth =
+      names.length === 2 && known !== undefined && thingAt(tokens, names[0]) === thingAt(tokens, known.name);
+    const name = names.length === 1 || isBoth ? names.at(-1) : undefined;
+    if (!isPlain(token) || name === undefined || !withIt.test(words)) return [];
+    steps.push({ name, figure: at, words: isBoth ? `${words} on top` : words });
+    [begin, names] = [at + 1, []];
+  }
+  return steps;
+}
+const withIt = /\b(?:with|plus|and|on top|after|then|in)\b|[+&]/;
+const thingAt = (tokens: readonly Token[], k: number | undefined): string => {
+  const token = tokens[k ?? -1];
+  return isIngredient(token) ? thingOf(token) : '';
+};
 
 /** The name right before its weight. */
 function placeBeside(out: Token[], name: number, figure: number): void {
@@ -172,9 +200,11 @@ export function bowlReadings(cut: Cut): Heard {
   for (let k = 0; k < tokens.length; k++) {
     if (!isPot(tokens[k])) continue;
     const tare = tareOf(tokens, k);
-    const steps = tare < 0 ? [] : stepsFrom(tokens, tare, isUntared);
+    const behind = tare < 0 ? [] : stepsFrom(tokens, tare, isUntared);
+    const steps = tare < 0 || behind.length >= leastSteps ? behind : stepsBefore(tokens, tare);
     const last = steps.at(-1);
     if (!last || steps.length < leastSteps) continue;
+    const end = Math.max(last.figure, tare);
     const weights = [tare, ...steps.map(({ figure }) => figure)].map((at) => weightAt(tokens, at, tare));
     const more = weights.slice(1).map((weight, n) => weight - (weights[n] ?? Number.NaN));
     // tared in between, or told as they are
@@ -186,11 +216,13 @@ export function bowlReadings(cut: Cut): Heard {
     const share = (all: readonly number[]): number =>
       weightAt(tokens, lye?.figure ?? -1, tare) / all.reduce((sum, one) => sum + one, 0);
     const fits = (all: readonly number[]): boolean => share(all) >= leastLye && share(all) <= mostLye;
-    const isTold = isUntared || steps.every(({ words }) => onTop.test(words));
-    const isFit = lye !== undefined && lyes.length === 0 && fits(more) && !fits(weights.slice(1));
+    // "bowl with coconut 612 g, bowl with olive 912 g": each by itself, maybe
+    const isEither = behind !== steps && fits(weights.slice(1).map((one) => one - (weights[0] ?? 0)));
+    const isTold = isUntared || steps.slice(behind === steps ? 0 : 1).every(({ words }) => onTop.test(words));
+    const isFit = lye !== undefined && lyes.length === 0 && fits(more) && !fits(weights.slice(1)) && !isEither;
     if (!isTold && !isFit) {
       const begin = tokens[k];
-      return { ...none, unheard: rawText(prims, begin?.from ?? 0, tokens[last.figure]?.to ?? 0) };
+      return { ...none, unheard: rawText(prims, begin?.from ?? 0, tokens[end]?.to ?? 0) };
     }
     const out = [...tokens];
     const texts = steps.map(({ name, figure }, n) => {
@@ -201,12 +233,16 @@ export function bowlReadings(cut: Cut): Heard {
       return `${written(now)} of ${fat?.t === 'name' ? fat.text : ''}`;
     });
     out[tare] = asAside(out[tare] as Figure, packed);
-    for (let at = k; at < last.figure; at++) {
+    for (let at = Math.min(k, ...steps.map(({ name }) => name)); at < end; at++) {
       const token = out[at];
       if (token?.t === 'name' && token.meaning.kind === 'role') out[at] = asFiller(token);
     }
     const text = `I took ${texts.join(', ')}: each reading of the scale without the one before.`;
-    return { tokens: out, told: [{ text, gone: [], from: k, to: last.figure + 1, settles: true }], unheard: null };
+    return {
+      tokens: out,
+      told: [{ text, gone: [], from: Math.min(k, steps[0]?.name ?? k), to: end + 1, settles: true }],
+      unheard: null,
+    };
   }
   return none;
 }

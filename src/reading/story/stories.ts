@@ -45,6 +45,7 @@ import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
 import { otherWayRound } from './other-way-round.ts';
 import { othersTake } from './others-take.ts';
+import { outAndIn } from './out-and-in.ts';
 import { saidOutright } from './outright.ts';
 import { paperOrPot } from './paper-or-pot.ts';
 import { partedOut } from './parted-out.ts';
@@ -156,6 +157,7 @@ const rules: readonly Rule[] = [
   countedIn,
   anotherFat,
   inExchange,
+  outAndIn,
   onlyThese,
   leftStanding,
   inTwice,

@@ -1,0 +1,42 @@
+/** Small things that happen to a pot, and what they leave in it. */
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
+
+const reader = makeReader(loadCatalogue());
+const pot = (text: string): string => {
+  const { fats, after, alkali, doubts } = readRecipe(reader, text);
+  return doubts.length > 0
+    ? 'asked'
+    : [...fats, ...after, ...alkali].map(({ id, grams }) => `${id} ${Number(grams.toPrecision(4))}`).join(', ');
+};
+const palm = 'olive 500 g, coconut 250 g, palm 250 g, lye 140 g, water 300 g.';
+const lard = 'olive-oil-virgin 500, coconut-oil 250, lard 250, naoh 140';
+
+test.each([
+  [`${palm} Palm out and 250 g lard in. Lye still ok?`, lard],
+  [`${palm} So out with the palm and in with 250 g lard. Lye still ok?`, lard],
+  [`${palm} How about palm out and 250 g lard in?`, 'asked'],
+  [
+    'I weighed 500 g olive and 300 g coconut, but 40 g of that olive I held back and stirred in after the cook. NaOH 117 g, water 290 g.',
+    'olive-oil-virgin 460, coconut-oil 300, olive-oil-virgin 40, naoh 117',
+  ],
+  [
+    'I bought 2 blocks of coconut fat, 250 g each, used one and a half. Olive 680 g. Lye 152 g, water 340 g.',
+    'coconut-oil 375, olive-oil-virgin 680, naoh 152',
+  ],
+  [
+    'I have 3 blocks of coconut, 250 g each. Olive 250 g. Lye 155 g, water 340 g.',
+    'coconut-oil 750, olive-oil-virgin 250, naoh 155',
+  ],
+  ['I wanted 90 g lye but the jar slipped and some more fell in the water. Oils 400 g olive, 250 g coconut.', 'asked'],
+  [
+    'Bowl plus coconut 612 g, bowl plus coconut plus olive 1162 g, bowl by itself 362 g. Lye 113 g. Water 240 g.',
+    'coconut-oil 250, olive-oil-virgin 550, naoh 113',
+  ],
+  ['Bowl with coconut 612 g, bowl with olive 912 g, empty bowl 362 g. Lye 113 g. Water 240 g.', 'asked'],
+  [
+    'I make 1.5 times the recipe from my mother. Hers: 400 g olive, 160 g coconut, 40 g castor. I have weighed 126 g of NaOH and 300 g of water. Is it good for the bigger pot?',
+    'olive-oil-virgin 600, coconut-oil 240, castor-oil 60, naoh 126',
+  ],
+])('%s', (text, said) => expect(pot(text)).toBe(said));
