@@ -20,7 +20,11 @@ export const batch = defineKeepingCommand({
     /^\W*(?:is\b|about\b|(?:tonight|today|tomorrow|yesterday|this (?:time|morning|week|evening))(?:['’]s)? (?:is|was|has|will)\b|(?:of )?\d+(?:[.,]\d+)? ?(?:k?g|grams?|oz|lbs?|kilos?) (?:of )?(?:(?:total|base) )?(?:oils?|fats?)\b)/i.test(
       rest,
     ) ||
-    /^\W*(?:of (?!\d+ ?(?:k?g|oz|lbs?)\b)|size|weight|total|code|number|no\.?)\b/i.test(rest),
+    /^\W*(?:of (?!\d+ ?(?:k?g|oz|lbs?)\b)|size|weight|total|code|number|no\.?)\b/i.test(rest) ||
+    // "Batch 12 – 500 g olive", "Batch one and batch two are the same"
+    /^\W*(?:\d{1,3}|one|two|three|four|[a-d])\s*(?:[-–—]\s*\d|(?:and|&|or) (?:batch )?(?:\d|one\b|two\b|three\b|[b-d]\b))/i.test(
+      rest,
+    ),
   // Read when somebody asks: most questions are about no batch.
   run: async (request, context, memory) => (await import('./batch/run.ts')).run(request, context, memory),
 });

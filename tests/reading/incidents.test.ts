@@ -40,3 +40,23 @@ test.each([
     'olive-oil-virgin 600, coconut-oil 240, castor-oil 60, naoh 126',
   ],
 ])('%s', (text, said) => expect(pot(text)).toBe(said));
+
+const weights = (said: string): string =>
+  pot(`Palm 400 g, coconut 280 g, olive 320 g, lye 138 g, water 305 g. ${said} Ok?`);
+
+test.each([
+  ['The real figure for the olive was 275 g.', 'palm-oil 400, coconut-oil 280, olive-oil-virgin 275, naoh 138'],
+  ['The olive really was 275 g.', 'palm-oil 400, coconut-oil 280, olive-oil-virgin 275, naoh 138'],
+  ['The correct figure is 275 g for the olive.', 'palm-oil 400, coconut-oil 280, olive-oil-virgin 275, naoh 138'],
+  ['The real figure for the olive may be 275 g.', 'asked'],
+  ['The actual weight of the loaf was 1300 g.', 'palm-oil 400, coconut-oil 280, olive-oil-virgin 320, naoh 138'],
+  ['25 g of the olive ended up on the worktop.', 'asked'],
+])('what a row really weighs: %s', (said, expected) => expect(weights(said)).toBe(expected));
+
+test.each([
+  [
+    'stearic acid 250 g, coconut 100 g, castor 50 g. 80 g KOH in 200 g water. The friend who taught me would use 50 g KOH + 22 g NaOH but I have no NaOH.',
+    'stearic-acid 250, coconut-oil 100, castor-oil 50, koh 80',
+  ],
+  ['For my two moulds: 500 g olive, 200 g coconut, and 98 g lye each. 210 g water each.', 'asked'],
+])('%s', (text, expected) => expect(pot(text)).toBe(expected));

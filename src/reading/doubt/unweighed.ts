@@ -37,6 +37,10 @@ const added = new RegExp(
 /** "Some more fell in the water, no idea how much", of what was weighed before. */
 const fellIn =
   /\b(?:some|a bit|a little|a few|rather a lot|lots?|too much) (?:more |extra |too much )?(?:of it |[FL] )?(?:then |also |just )*(?:fell|slid|slipped|landed|tipped|dropped|poured|came|tumbled|ran|spilled|sloshed) in(?:to)?\b|\b(?:some|a bit|a little|a few) more (?:of it |[FL] )?(?:then |just )*(?:went|got) in(?:to)?\b/;
+/** "25 g of it on the worktop". */
+const spiltOfIt = new RegExp(
+  `[#…] of (?:it|that|the [FL]) (?:(?:landed|went|ended up|ran|fell|is|was|are|were|now|then|all) )*(?:on|onto|over|down|across|in) (?:the|my|our) (?:[a-z]+ )?${floor}\\b`,
+);
 /** "Olive ran out, finished with sunflower". */
 const eked =
   /\bF\b[^.?#]{0,30}\b(?:ran out|was (?:all )?gone|was empty|ended|finished|didnt (?:reach|stretch|last)|not enough|too little)\b[^.?#]{0,30}\b(?:finished|topped|filled|carried on|continued|ended|completed|made (?:it |the rest )?up|rest (?:is|was))[^.?#]{0,16} (?:with|is|was|of) (?:[a-z]+ )?[FN]\b/;
@@ -73,11 +77,12 @@ export function unweighed(cut: Cut, back: readonly { readonly from: number; read
     const text = sentence.text
       .replace(/@/g, (_, at: number) => letterOf(tokens[sentence.tokenAt(at)], weighed))
       .replace(/\b(?:by|like|from|as) last (?:time|batch)\b/, (said) => '-'.repeat(said.length));
-    if ((!/[FL]/.test(text) && !fellIn.test(text)) || isElse(text, sentences[k + 1]?.text ?? '')) continue;
+    const isFallen = (fellIn.test(text) || spiltOfIt.test(text)) && !/\?|\b(?:if|would|nearly|almost)\b/.test(text);
+    if (!isFallen && (!/[FL]/.test(text) || isElse(text, sentences[k + 1]?.text ?? ''))) continue;
     const other = (text.includes('#') ? null : lyeIs.exec(text))?.indices?.groups?.['other']?.[0];
     const lye = other === undefined ? undefined : tokens[sentence.tokenAt(other)];
     const isPotash = lye?.t === 'name' && lye.meaning.kind === 'alkali' && lye.meaning.id === 'koh' && !isKoh;
-    if ((tells(text) && !isSmallTalk(tokens, sentence)) || isPotash)
+    if (isFallen || (tells(text) && !isSmallTalk(tokens, sentence)) || isPotash)
       return rawText(prims, tokens[sentence.from]?.from ?? 0, tokens[sentence.to - 1]?.to ?? 1).trim();
   }
   return null;
@@ -95,7 +100,6 @@ const isElse = (text: string, next: string): boolean =>
 const soon = 60;
 
 function tells(text: string): boolean {
-  if (fellIn.test(text)) return true;
   if (/#/.test(text)) return another.test(text) || heldBack.test(text);
   return (
     (some.test(text) && lost.test(text)) ||

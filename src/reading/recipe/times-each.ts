@@ -57,7 +57,7 @@ const onlyNames = /^(?:(?:and|the|my|both|all|of|&|lye|naoh|koh|water|oils?|fats
 
 /** Nothing that was made, or that nobody is sure of; another list than the one that stands here. */
 const open = new RegExp(
-  `\\b(?:if|could|can|should|might|may|would(?! like)|wish|next|maybe|perhaps|i think|not sure|unsure|or|nearly|almost|last (?:time|batch|month|year|week)|instead|swap\\w*|replac\\w+|substitut\\w+|already|rest|remain\\w*|other half|besides|without (?:the|any|my)|thought (?:of|about)|thinking (?:of|about)|consider\\w*|tempted|toying|price|cost|superfat|once (?:i|we|it))\\b|\\b(?:she|he|they|(?:my|our|her|his) (?:${relations.replaceAll(' ', '|')}))(?! (?:card|recipe|list)\\b) (?:[a-z]+ ){0,2}(?:doubl|tripl|halv|makes?|made|does|did|do|takes?|took|uses?|used|puts?|always|usually)`,
+  `\\b(?:if|could|can|should|might|may|would(?! like)|wish (?:i|we|it)|next|maybe|perhaps|i think|not sure|unsure|or|nearly|almost|last (?:time|batch|month|year|week)|instead|swap\\w*|replac\\w+|substitut\\w+|already|rest|remain\\w*|other half|besides|without (?:the|any|my)|thought (?:of|about)|thinking (?:of|about)|consider\\w*|tempted|toying|price|cost|superfat|once (?:i|we|it))\\b|\\b(?:she|he|they|(?:my|our|her|his) (?:${relations.replaceAll(' ', '|')}))(?! (?:card|recipe|list)\\b) (?:[a-z]+ ){0,2}(?:doubl|tripl|halv|makes?|made|does|did|do|takes?|took|uses?|used|puts?|always|usually)`,
   'i',
 );
 /** A pot of another time. */
@@ -92,7 +92,7 @@ const sentencesOf = (post: string): readonly string[] => post.match(/(?:[^.!?\n]
 const clausesOf = (sentence: string): readonly string[] =>
   sentence
     .split(
-      /[,;:()–—=]|\b(?:but|so|while|whereas|then)\b|\band (?=(?:i |we )?(?:forgot|left|kept|only|just|did ?n|didn|not|never)\b)/i,
+      /,(?!\d)|[;:()–—=]|\b(?:but|so|while|whereas|then)\b|\band (?=(?:i |we )?(?:forgot|left|kept|only|just|did ?n|didn|not|never)\b)/i,
     )
     .filter((one) => /\w/.test(one));
 

@@ -121,7 +121,8 @@ interface Before {
   readonly just: readonly Mention[];
 }
 
-const backTo = /\b(?:there|in (?:it|that|this)|(?:of|for|with|about) (?:it|that)|that one|this one)\b/i;
+const backTo =
+  /(?<!\b(?:is|was|are|were|if|has|have|had) )\bthere\b|\b(?:in (?:it|that|this)|(?:of|for|with|about) (?:it|that)|that one|this one)\b/i;
 
 /** What a clause says of the recipes that it calls. */
 function actOn(
@@ -238,7 +239,9 @@ export function heardOf(post: string, all: readonly Called[]): Heard {
     }
     if (mentions.length > 0) earlier = mentions;
     if (index >= end) {
-      const isPlain = said.slice(count).every((one) => one.act === null || one.act === 'lean');
+      const isPlain =
+        !/\bone of (?:them|these|those|the)\b/i.test(sentence) &&
+        said.slice(count).every((one) => one.act === null || one.act === 'lean');
       just = isPlain ? mentions : [];
     }
   }

@@ -28,8 +28,7 @@ export function outAndIn(cut: Cut): Heard {
   if (!tokens.some((token) => spoken(token) === 'out')) return none;
   const sentences = sentencesOf(cut);
   for (const [k, sentence] of sentences.entries()) {
-    if (sentence.names < 2 || !/\bout\b.*\bin\b|\bin\b.*\bout\b/.test(sentence.text) || open.test(sentence.text))
-      continue;
+    if (sentence.names < 2 || !/\bout\b.*\bin\b|\bin\b.*\bout\b/.test(sentence.text)) continue;
     const story = storyAt(tokens, sentences, k, 1);
     made ??= makePatterns();
     const at = made.map((pattern) => pattern.exec(story.text)).find((match) => match !== null)?.indices?.groups;

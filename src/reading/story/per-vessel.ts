@@ -150,6 +150,17 @@ export function perVessel(cut: Cut): Heard {
   const isOfAll = place ? together.test(textTo(place, lye?.figure ?? 0)) : false;
   const plain = quiet(tokens, lye);
   const unsure = sentences.find(({ text }) => whether.test(text));
+  // "500 g olive, 200 g coconut and 98 g lye each": the fats of each, or of all
+  const ofLye = sentences.find(({ from, to }) => lye !== null && lye.at >= from && lye.at < to);
+  const isLyeAlone =
+    lye !== null &&
+    ofLye &&
+    spoken(tokens[Math.max(lye.at, lye.figure) + 1]) === 'each' &&
+    own.some(({ at }) => at >= ofLye.from) &&
+    (ofLye.text.match(/\beach\b/g) ?? []).length === 1 &&
+    !/^(?:for |in )?each\b/.test(ofLye.text);
+  if (isLyeAlone)
+    return { ...none, unheard: rawText(prims, tokens[ofLye.from]?.from ?? 0, tokens[ofLye.to - 1]?.to ?? 1).trim() };
   if (lye && unsure)
     return { ...none, unheard: rawText(prims, tokens[unsure.from]?.from ?? 0, tokens[unsure.to - 1]?.to ?? 1).trim() };
   if (!isWhole && place && !isOfAll && (place.from < one.to || single.test(place.text)))

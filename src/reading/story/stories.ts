@@ -44,6 +44,7 @@ import { onlyUse } from './only-use.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
 import { otherWayRound } from './other-way-round.ts';
+import { othersPair } from './others-pair.ts';
 import { othersTake } from './others-take.ts';
 import { outAndIn } from './out-and-in.ts';
 import { saidOutright } from './outright.ts';
@@ -70,6 +71,7 @@ import { takenOther } from './taken-other.ts';
 import { tareReckoned } from './tare-reckoned.ts';
 import { toldAndMine } from './told-and-mine.ts';
 import { tooMuchIn } from './too-much-in.ts';
+import { trueFigure } from './true-figure.ts';
 import { twoLots } from './two-lots.ts';
 import { twoPots } from './two-pots.ts';
 import { waterHeld } from './water-held.ts';
@@ -158,6 +160,8 @@ const rules: readonly Rule[] = [
   anotherFat,
   inExchange,
   outAndIn,
+  trueFigure,
+  othersPair,
   onlyThese,
   leftStanding,
   inTwice,
