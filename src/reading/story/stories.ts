@@ -42,6 +42,7 @@ import { otherPack } from './other-pack.ts';
 import { otherWayRound } from './other-way-round.ts';
 import { othersTake } from './others-take.ts';
 import { saidOutright } from './outright.ts';
+import { packEmptied } from './pack-emptied.ts';
 import { paperOrPot } from './paper-or-pot.ts';
 import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
@@ -101,6 +102,7 @@ const rules: readonly Rule[] = [
   onlySoMuch,
   inGoes,
   inPours,
+  packEmptied,
   offBlock,
   putBack,
   madeUpTo,
