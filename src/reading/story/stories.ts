@@ -16,6 +16,7 @@ import { byRuleWeighed } from './by-rule-weighed.ts';
 import { bySoMuch } from './by-so-much.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
+import { fromBlend } from './from-blend.ts';
 import type { Heard } from './heard.ts';
 import { inExchange } from './in-exchange.ts';
 import { inGoes } from './in-goes.ts';
@@ -100,6 +101,7 @@ const rules: readonly Rule[] = [
   twoLots,
   leftOfFull,
   onlySoMuch,
+  fromBlend,
   inGoes,
   inPours,
   packEmptied,
