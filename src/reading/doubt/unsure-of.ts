@@ -91,8 +91,11 @@ const made = (): readonly (Omit<Doubted, 'tells'> & { readonly tells: RegExp })[
     // how many of them
     {
       tells: `\\b(?:tip|tipped|put|pour|poured|add|added|went|melt|melted|empty|emptied|washed|sink|bin|gone)\\b[^?]{0,120}\\b(?:he|she|they|i|we|boy|girl|kid|son|daughter) (?:(?:says?|said|swears?|thinks?|now|also|that|he|she|they|i|just|really|honestly) )*(?:cant|cannot|can not|couldnt|doesnt|dont|didnt|does not|do not) (?:(?:even|really|quite|honestly|now|any more|for the life of (?:me|him|her|us|them)) )*(?:remember|recall|know)(?= ?$| (?:any more )?[.;,!)])|\\bone or (?:both|two)\\b[^.?]{0,60}${unknown}|${unknown}[^.?]{0,60}\\bone or (?:both|two)\\b`,
-      beside: new RegExp(`\\bF\\b[^?]*\\b(?:both|two|other|second|${pack}s?|wrappers?|blocks?)\\b|\\b(?:both|two|other|second|${pack}s?|wrappers?|blocks?)\\b[^?]*\\bF\\b`),
-      unless: /\b(?:books?|scents?|brands?|shops?|where|when|why|prices?|cost|colou?rs?|mou?lds?|bars?|soaps?|names?|who|temperature|superfat)\b|\?/,
+      beside: new RegExp(
+        `\\bF\\b[^?]*\\b(?:both|two|other|second|${pack}s?|wrappers?|blocks?)\\b|\\b(?:both|two|other|second|${pack}s?|wrappers?|blocks?)\\b[^?]*\\bF\\b`,
+      ),
+      unless:
+        /\b(?:books?|scents?|brands?|shops?|where|when|why|prices?|cost|colou?rs?|mou?lds?|bars?|soaps?|names?|who|temperature|superfat)\b|\?/,
     },
     // some of it came out again, or stayed where it was
     {

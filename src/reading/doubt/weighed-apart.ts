@@ -111,7 +111,14 @@ export function weighedApart(cut: Cut, back: readonly PutRight[]): string | null
     const near = texts.slice(Math.max(0, k - 1), k + 2).join(' ');
     for (const { tells, beside, unless } of nets) {
       const found = tells.exec(text);
-      if (!found || away.test(text) || (text.includes('…') && takenOff.test(text)) || unless?.test(text) || (beside && !beside.test(near))) continue;
+      if (
+        !found ||
+        away.test(text) ||
+        (text.includes('…') && takenOff.test(text)) ||
+        unless?.test(text) ||
+        (beside && !beside.test(near))
+      )
+        continue;
       const [first, last] = [found.index, found.index + found[0].length - 1].map(
         (place) => tokens[sentence.tokenAt(place)],
       );

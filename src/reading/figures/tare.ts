@@ -116,7 +116,9 @@ function isTakenOff(tokens: readonly Token[], k: number): boolean {
   for (let at = k + 1; at - k <= reach && !isStop(tokens[at]) && !isFigure(tokens[at]); at++)
     words.push(isPot(tokens[at]) ? 'pot' : spoken(tokens[at]));
   const said = words.join(' ');
-  return takenOff.test(said) && !/\b(?:already|before|not|never|didnt|forgot|if|should|would|could|maybe|must)\b/.test(said);
+  return (
+    takenOff.test(said) && !/\b(?:already|before|not|never|didnt|forgot|if|should|would|could|maybe|must)\b/.test(said)
+  );
 }
 const takenOff =
   /\b(?:took|taken|take|deducted|subtracted|substracted|knocked|removed) (?:off )?(?:the |its |that |for )*(?:empty )?(?:pot|weight of the (?:empty )?pot)\b|\b(?:minus|less|without) (?:the |its )?(?:empty )?pot\b/;

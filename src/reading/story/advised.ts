@@ -8,7 +8,7 @@ import { once } from '../once.ts';
 import { type PutRight, reweighed, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isIngredient, setApart, spoken } from '../words/token-is.ts';
+import { isIngredient, setApart, spoken } from '../words/token-is.ts';
 import { asFiller, type Token } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
 import { isPlain, rowOf, weightAt } from './tale.ts';
@@ -42,7 +42,8 @@ const soon = 3;
 const reply = /^(?:> )?(?:reply|answer|a|re|comment|response|feedback|verdict)\b[^:#@]{0,24} ?:/;
 
 /** It is only asked about. */
-const shall = /\b(?:should|shall|must|do) (?:i|we)\b[^#@]{0,16}\?|\b(?:is (?:that|he|she|this)|are they)\b[^#@]{0,20}\?/;
+const shall =
+  /\b(?:should|shall|must|do) (?:i|we)\b[^#@]{0,16}\?|\b(?:is (?:that|he|she|this)|are they)\b[^#@]{0,20}\?/;
 
 /** Where the same is said again of what was done. */
 const againAt = (tokens: readonly Token[], { from, to }: Sentence, figure: number): number => {
@@ -92,13 +93,16 @@ export function advised(cut: Cut): Heard {
     const out = [...tokens];
     out[row.figure] = reweighed(weight, value);
     out[at] = asFiller(name);
-    for (const one of [figure, again]) {
-      const said = tokens[one];
-      if (isPlain(said)) out[one] = endsDotted(said) ? setApart(said, 'a difference') : setApart(said, 'advised');
+    const gone = [by.quantity];
+    out[figure] = setApart(by, 'advised');
+    const same = tokens[again];
+    if (isPlain(same)) {
+      out[again] = setApart(same, 'advised');
+      gone.push(same.quantity);
     }
     const note: PutRight = {
       text: `I took ${withValue(weight.quantity, value).text} of ${name.text}, ${written(by.quantity)} ${sign < 0 ? 'less' : 'more'} than listed, as was advised and done.`,
-      gone: [weight.quantity],
+      gone,
       from: sentence.from,
       to: deed.to,
       settles: true,

@@ -12,7 +12,9 @@ import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
 import { isPlain, isSum, rowsBefore, rowsOfAlkali, weightAt } from './tale.ts';
 
-const cues: ReadonlySet<string> = new Set('blend mix mixture premix stock bucket drum canister blended mixed'.split(' '));
+const cues: ReadonlySet<string> = new Set(
+  'blend mix mixture premix stock bucket drum canister blended mixed'.split(' '),
+);
 const stock = '(?:blend|mix|mixture|premix|stock|bucket|drum|canister|oils|fats|@)';
 const makePatterns = () => ({
   mixed: /\b(?:blend|blended|mix|mixed|mixture|premix|premixed|stock|bucket|drum|canister|master)\b/,
@@ -27,7 +29,9 @@ const patterns = once(makePatterns);
 const leastOf = 0.05;
 
 const isBlend = (token: Token | undefined): boolean =>
-  isIngredient(token) && token.meaning.kind === 'ambiguous' && /\b(?:blend|blended|mix|mixed|mixture)\b/i.test(token.text);
+  isIngredient(token) &&
+  token.meaning.kind === 'ambiguous' &&
+  /\b(?:blend|blended|mix|mixed|mixture)\b/i.test(token.text);
 
 /** The list with what went in of such a stock. */
 export function fromBlend(cut: Cut): Heard {
@@ -88,8 +92,6 @@ export function fromBlend(cut: Cut): Heard {
 const isToldBefore = (tokens: readonly Token[], sentences: readonly Sentence[], k: number, mixed: RegExp): boolean =>
   sentences
     .slice(0, k)
-    .some(
-      ({ text, from, to }) => mixed.test(text) || tokens.slice(from, to).some((token) => isBlend(token)),
-    );
+    .some(({ text, from, to }) => mixed.test(text) || tokens.slice(from, to).some((token) => isBlend(token)));
 
 const isAlkali = (token: Token | undefined): boolean => isIngredient(token) && token.meaning.kind === 'alkali';

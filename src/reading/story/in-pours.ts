@@ -60,11 +60,7 @@ export function inPours(cut: Cut): Heard {
       const behind = at?.['p'] ?? at?.['b'] ?? at?.['c'];
       const [begin, whose] = at?.['p'] ? [at['a'] ?? at['c'], at['f'] ?? at['g']] : [at?.['a'], at?.['f']];
       if (!at || !begin || !whose || !behind) continue;
-      const [a, f, b] = [begin, whose, behind].map(([place]) => sentence.tokenAt(place)) as [
-        number,
-        number,
-        number,
-      ];
+      const [a, f, b] = [begin, whose, behind].map(([place]) => sentence.tokenAt(place)) as [number, number, number];
       const [first, name, more] = [cut.tokens[a], cut.tokens[f], cut.tokens[b]];
       const isIt = at['p'] ? isIngredient(name) : isLiquid(name);
       if (name?.t !== 'name' || !isIt || !isMeasure(first) || !isMeasure(more)) continue;

@@ -62,9 +62,12 @@ const patterns: readonly (readonly [Way, RegExp])[] = (
     ],
     [
       'out',
-      `\\b(?:it|${dry}) (?:[a-z]+ )?(?:still (?:had|held)|kept|held on to) (?:just |only )?# ${ofIt}(?:(?:on|in) (?:it|there)\\b|(?=[.,;:!?)]))`,
+      `\\b(?:it|${dry}) (?:[a-z]+ )?(?:still (?:had|held)|kept|held on to) (?:just |only )?# ${ofIt}(?:(?:on|in) (?:it|there)\\b|(?= *$|[.,;:!?)]))`,
     ],
-    ['out', `\\b(?:was|were|is|are|theres) still # ${ofIt}(?:left )?(?:in|on) (?:it\\b|(?:the |my |its )?(?:[a-z]+ )?${dish}\\b)`],
+    [
+      'out',
+      `\\b(?:was|were|is|are|theres) still # ${ofIt}(?:left )?(?:in|on) (?:it\\b|(?:the |my |its )?(?:[a-z]+ )?${dish}\\b)`,
+    ],
     ['out', `\\bleft ${lightly}# ${ofIt}(?:behind\\b|(?:in|on|at) (?:the |my |its )?(?:[a-z]+ )?${dish}\\b)`],
     [
       'back',
@@ -146,7 +149,8 @@ function movesIn(sentence: Sentence, next: string): readonly Move[] {
     const said = found?.[1].exec(around);
     if (!found || !said || goesIn.test(text.slice(place))) continue;
     const isLeft =
-      /\b(?:stayed|remained|left|still|kept|held)\b/.test(said[0]) && !/\b(?:stuck|sticking|clinging|clung)\b/.test(said[0]);
+      /\b(?:stayed|remained|left|still|kept|held)\b/.test(said[0]) &&
+      !/\b(?:stuck|sticking|clinging|clung)\b/.test(said[0]);
     const behind = text.slice(from + said.index + said[0].length - 1) + next;
     if (isLeft && /\b(?:about|around|roughly|some|maybe|nearly|almost|perhaps) $/.test(text.slice(0, place))) continue;
     if (isLeft && cameAfter.test(behind.replace(/\bnever [^.#]{0,20}\bin(?:to)?\b/g, ''))) continue;
@@ -155,7 +159,8 @@ function movesIn(sentence: Sentence, next: string): readonly Move[] {
     const isDry = !isLeft || dryOnes.test(vessel);
     const sure = surely.test(said[0]);
     const to = sentence.tokenAt(from + said.index + said[0].length - 1) + 1;
-    if (sure || putIn.test(text)) moves.push({ figure: sentence.tokenAt(place), way: found[0], sure, isDry, vessel: isLeft ? vessel : '', to });
+    if (sure || putIn.test(text))
+      moves.push({ figure: sentence.tokenAt(place), way: found[0], sure, isDry, vessel: isLeft ? vessel : '', to });
   }
   return moves;
 }

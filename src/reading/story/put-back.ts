@@ -6,8 +6,8 @@
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { isIngredient } from '../words/token-is.ts';
 import type { Quantity } from '../words/quantities.ts';
+import { isIngredient } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
 import { hush, isPlain, isSum, type Name, rowsOf, weightAt } from './tale.ts';
@@ -24,7 +24,8 @@ const makePattern = () =>
     'd',
   );
 /** So much was meant to go in. */
-const wanted = /\b(?:wanted|wanting|aimed|aiming|should(?: have been| be)?|meant|planned|needed|was to|supposed|going for|intended|asks for|calls for)\b/;
+const wanted =
+  /\b(?:wanted|wanting|aimed|aiming|should(?: have been| be)?|meant|planned|needed|was to|supposed|going for|intended|asks for|calls for)\b/;
 let made: RegExp | null = null;
 /** Nobody has done it, or it says more of it. */
 const open = /\b(?:if|would|should|could|might|maybe|perhaps|next|last time|nearly|almost|not|she|he|they)\b/;
@@ -41,7 +42,8 @@ function putBackIn(out: Token[], sentence: Sentence, pattern: RegExp): PutRight 
   const end = found.index + found[0].length;
   const [f, w] = [token('f'), token('w')];
   const meant = wanted.test(text.slice(0, sentence.placeOf(w))) ? meantOf(out, sentence, f, w, token('a')) : -1;
-  if ((meant < 0 && (!tooMuch.test(text) || at?.['a'])) || open.test(meant < 0 ? text : text.replace(wanted, ''))) return null;
+  if ((meant < 0 && (!tooMuch.test(text) || at?.['a'])) || open.test(meant < 0 ? text : text.replace(wanted, '')))
+    return null;
   const back = Math.max(token('b'), token('c'));
   const [name, weight, less] = [out[f], out[w], out[back]];
   if (!isIngredient(name) || name.meaning.kind === 'scent' || !isPlain(weight)) return null;
@@ -81,7 +83,13 @@ function putBackIn(out: Token[], sentence: Sentence, pattern: RegExp): PutRight 
   return toldOf(name, stays, part, weight, sentence);
 }
 
-const toldOf = (name: Name, stays: Quantity, part: Quantity, { quantity }: Figure, { from, to }: Sentence): PutRight => ({
+const toldOf = (
+  name: Name,
+  stays: Quantity,
+  part: Quantity,
+  { quantity }: Figure,
+  { from, to }: Sentence,
+): PutRight => ({
   text: `I took ${written(stays)} of ${name.text}, as ${written(part)} of ${written(quantity)} was put back.`,
   gone: [],
   from,

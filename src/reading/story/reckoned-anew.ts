@@ -57,7 +57,11 @@ export function reckonedAnew(cut: Cut): Heard {
   if (!said || said.figures > 1 || !claims.test(textOf(tokens, said))) return none;
   const others = sentences.filter((one) => one !== said).map((one) => textOf(tokens, one));
   if (!others.some((text) => asks.test(text))) return none;
-  if (textOf(tokens, said).includes('?') || others.some((text, k) => k >= claim && !asks.test(text) && theirs.test(text))) return none;
+  if (
+    textOf(tokens, said).includes('?') ||
+    others.some((text, k) => k >= claim && !asks.test(text) && theirs.test(text))
+  )
+    return none;
   const out = [...tokens];
   out[figure] = setApart(weight, 'what somebody else says');
   const told: PutRight = {

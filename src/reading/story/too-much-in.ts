@@ -11,7 +11,11 @@ import type { Heard } from './heard.ts';
 import { hush, isPlain, rowOf, weightAt } from './tale.ts';
 
 /** Words of which one stands where it is told. */
-const cues: ReadonlySet<string> = new Set('there theres much overpoured overshot overdid before time wanted aimed aiming meant planned should supposed needed intended'.split(' '));
+const cues: ReadonlySet<string> = new Set(
+  'there theres much overpoured overshot overdid before time wanted aimed aiming meant planned should supposed needed intended'.split(
+    ' ',
+  ),
+);
 const pot = '(?:the|my) (?:pot|pan|bowl|kettle|saucepan|mix)\\b';
 const now = '(?:(?:already|now|suddenly|then|at|just) )*';
 const patterns = [
@@ -44,13 +48,16 @@ export function tooMuchIn(cut: Cut): Heard {
   for (const [k, sentence] of sentences.entries()) {
     const isBoth = sentence.figures === 2 && meant.test(sentence.text);
     if (!(sentence.figures === 1 || isBoth) || sentence.names === 0) continue;
-    const found = isBoth ? other.exec(sentence.text) : patterns.map((pattern) => pattern.exec(sentence.text)).find((match) => match !== null);
+    const found = isBoth
+      ? other.exec(sentence.text)
+      : patterns.map((pattern) => pattern.exec(sentence.text)).find((match) => match !== null);
     const place = found?.indices?.groups?.['n']?.[0];
     if (place === undefined) continue;
     const next = sentences[k + 1];
     const behind = next?.paragraph === sentence.paragraph && next.figures + next.names < 2 ? next.text : '';
     const text = sentence.text.replace(stuck, '');
-    if (open.test(isBoth ? text.replace(meant, '') : text) || open.test(behind.replace(stuck, '').replace('?', ''))) continue;
+    if (open.test(isBoth ? text.replace(meant, '') : text) || open.test(behind.replace(stuck, '').replace('?', '')))
+      continue;
     const names = new Set<number>();
     for (let at = sentence.from; at < sentence.to; at++) if (isIngredient(tokens[at])) names.add(at);
     const rows = [...names].map((at) => rowOf(tokens, tokens[at], isBoth ? sentence.to : sentence.from));
