@@ -26,3 +26,16 @@ test.each([
 
 test('nobody has done it in this batch', () =>
   expect(read(`I boiled the coffee last time until 255 g were left.${more}${fats}`).liquids).not.toEqual([255]));
+
+test.each([
+  'Boiled down 500 g of flat stout till there was 255 g left.',
+  'The beer: started with 600 g, cooked it down and 255 g remained.',
+  'Liquid is beer, 500 g reduced to 255 g on the stove.',
+  'Boiled 500 ml beer down to 255 g.',
+  '500 g of flat beer boiled down, 255 g left of it.',
+])('beside its weight before: %s', (text) => expect(read(text + more + fats)).toEqual(got));
+test('a paste that was simmered is none', () =>
+  expect(read(`280 g milk. I simmered the paste till 900 g was left. 141 g lye.${fats}`)).toMatchObject({
+    liquids: [280],
+    doubts: 0,
+  }));

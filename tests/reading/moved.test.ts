@@ -99,3 +99,34 @@ describe('an alkali that is named in full and then by its last word', () => {
     `I have washing soda and caustic soda. ${fats}, 138 g soda, 350 g water. Right?`,
   ])('%s is asked', (text) => expect(read(text)).toBeNull());
 });
+
+describe('what stayed on what it was weighed on', () => {
+  const oils = ' Oils are 550 g olive, 200 g coconut, 150 g sunflower. Ok?';
+  const pot = { 'olive-oil-virgin': 550, 'coconut-oil': 200, 'sunflower-oil': 150, naoh: 126, water: 290 };
+  test.each([
+    'Weighed 130 g of lye onto baking paper, tipped it into 290 g of water. I weighed the paper again and 4 g had stayed on it (binned).',
+    '130 g lye, weighed on a paper plate and shaken into 290 g water. The plate kept 4 g of it.',
+    'Lye 130 g, water 290 g. When I weighed the empty cup afterwards there were still 4 g of lye in it.',
+  ])('%s', (said) => expect(potOf(`${said}${oils}`)).toEqual(pot));
+  test.each([
+    'Lye 130 g, water 290 g. After tipping it in, 4 g stayed on the paper.',
+    'Lye was weighed in a plastic cup, 130 g, then went into 290 g water. The cup still held 4 g.',
+  ])('%s is asked about', (said) => expect(potOf(`${said}${oils}`)).toBeNull());
+  test.each([
+    'Lye 126 g, water 290 g. Some pearls stayed on the paper.',
+    'Lye 126 g, water 290 g. There are still 400 g of olive in the bottle.',
+    'Lye 126 g, water 290 g. 4 g of mica stayed on the paper.',
+  ])('%s changes nothing', (said) => expect(potOf(`${said}${oils}`)).toEqual(pot));
+});
+
+describe('what should be more, and then was', () => {
+  const oils = ' Oils are 550 g olive, 300 g coconut and 100 g shea. Ok?';
+  const lye = (said: string) => potOf(`${said}${oils}`)?.['naoh'];
+  test.each([
+    'Weighed 120 g of lye, then rechecked my paper and saw it should be more, so I tipped another 14 g into the same jug. The jug had 300 g water.',
+    'Water 300 g. 120 g lye went in, then I saw it ought to be more and dissolved a further 14 g in the same jug.',
+    'Water 300 g. I weighed 120 g of lye, read my card again and it needed more so tipped in 14 g extra.',
+  ])('%s', (said) => expect(lye(said)).toBe(134));
+  test('nobody has done it', () =>
+    expect(lye('Water 300 g and 120 g lye. It should be more, so I would tip in another 14 g.')).not.toBe(134));
+});

@@ -1,14 +1,14 @@
 /**
  * "178 g lye … Reply: bit tight, drop the lye by 5 g … I did drop it by 5 g", "she told me to cut the coconut by 50 g and I
  * did": what was advised of a row of the list, and done. Under a list that was posted before, the row is so much less or
- * more; of any other one nobody knows whether it has the change already.
+ * more, or as it was where nobody did it; of any other one nobody knows whether it has the change already.
  */
 
 import { once } from '../once.ts';
 import { type PutRight, reweighed, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isIngredient, setApart, spoken } from '../words/token-is.ts';
+import { isIngredient, setApart, spoken } from '../words/token-is.ts';
 import { asFiller, type Token } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
 import { isPlain, rowOf, weightAt } from './tale.ts';
@@ -41,6 +41,10 @@ const soon = 3;
 /** A list that stands in a post of before, with what was replied. */
 const reply = /^(?:> )?(?:reply|answer|a|re|comment|response|feedback|verdict)\b[^:#@]{0,24} ?:/;
 
+/** It is only asked about. */
+const shall =
+  /\b(?:should|shall|must|do) (?:i|we)\b[^#@]{0,16}\?|\b(?:is (?:that|he|she|this)|are they)\b[^#@]{0,20}\?/;
+
 /** Where the same is said again of what was done. */
 const againAt = (tokens: readonly Token[], { from, to }: Sentence, figure: number): number => {
   for (let k = Math.max(from, figure + 1); k < to; k++)
@@ -70,6 +74,14 @@ export function advised(cut: Cut): Heard {
     if (!row || !isPlain(weight) || !isPlain(by) || !isIngredient(name)) continue;
     const told = [text.slice(found.index), ...sentences.slice(k + 1, k + 1 + soon).map((one) => one.text)];
     const n = told.findIndex((one) => done.test(one));
+    if (reply.test(text) && told.slice(1, n < 0 ? undefined : n + 1).some((one) => not.test(one) || shall.test(one))) {
+      const out = [...tokens];
+      out[figure] = setApart(by, 'advised');
+      out[at] = asFiller(name);
+      const note = `I left out what was advised of ${name.text}, as nobody did it.`;
+      const { from, to } = sentence;
+      return { tokens: out, told: [{ text: note, gone: [by.quantity], from, to, settles: true }] };
+    }
     if (n < 0 || told.slice(0, n + 1).some((one) => not.test(one))) continue;
     const deed = sentences[k + n] ?? sentence;
     const value = weight.quantity.value + sign * weightAt(tokens, figure, row.figure);
@@ -81,13 +93,16 @@ export function advised(cut: Cut): Heard {
     const out = [...tokens];
     out[row.figure] = reweighed(weight, value);
     out[at] = asFiller(name);
-    for (const one of [figure, again]) {
-      const said = tokens[one];
-      if (isPlain(said)) out[one] = endsDotted(said) ? setApart(said, 'a difference') : setApart(said, 'advised');
+    const gone = [by.quantity];
+    out[figure] = setApart(by, 'advised');
+    const same = tokens[again];
+    if (isPlain(same)) {
+      out[again] = setApart(same, 'advised');
+      gone.push(same.quantity);
     }
     const note: PutRight = {
       text: `I took ${withValue(weight.quantity, value).text} of ${name.text}, ${written(by.quantity)} ${sign < 0 ? 'less' : 'more'} than listed, as was advised and done.`,
-      gone: [weight.quantity],
+      gone,
       from: sentence.from,
       to: deed.to,
       settles: true,

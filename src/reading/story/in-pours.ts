@@ -26,7 +26,7 @@ const took =
 const which =
   '(?:old|older|new|newer|first|second|next|last|other|fresh|full|opened|unopened|big|bigger|large|small|smaller|little|tiny|empty|half empty|almost empty|nearly empty)';
 /** Out of what it came: "scraped out of the old one", "I still had in the small tub". */
-const outOf = `(?:(?:(?:that|which|i|it|was|were|is|still|only|just|left|remained|had|have|got|came|comes|taken|scraped|squeezed|scooped|spooned|emptied|over) )*(?:from|out of|of|off) (?:the|a|an|my) ${which}(?: [a-z]+)?(?: ?${vessel})?(?: ?${which})?)`;
+export const outOf = `(?:(?:(?:that|which|i|it|was|were|is|still|only|just|left|remained|had|have|got|came|comes|taken|scraped|squeezed|scooped|spooned|emptied|over) )*(?:from|out of|of|off) (?:the|a|an|my) ${which}(?: [a-z]+)?(?: ?${vessel})?(?: ?${which})?)`;
 const leftIn = `(?:(?:that|which|i|it|was|were|still|only|left|remained|remaining|had|over) )+in (?:the|my) ${which}(?: ${vessel})?`;
 const joint = '(?: ?(?:[-,;+&]|and|plus|then|so|but))+';
 const ends = '(?= ?(?:$|[,.;:!?)–—-]|and\\b|so\\b|both\\b|together\\b))';

@@ -62,7 +62,7 @@ const patterns: readonly (readonly [Way, RegExp])[] = (
     ],
     [
       'out',
-      `\\b(?:it|${dry}) (?:[a-z]+ )?(?:still (?:had|held)|kept|held on to) (?:just |only )?# ${ofIt}(?:(?:on|in) (?:it|there)\\b|(?=[.,;:!?)]))`,
+      `\\b(?:it|${dry}) (?:[a-z]+ )?(?:still (?:had|held)|kept|held on to) (?:just |only )?# ${ofIt}(?:(?:on|in) (?:it|there)\\b|(?= *$|[.,;:!?)]))`,
     ],
     [
       'out',

@@ -21,7 +21,7 @@ const rest = /\b(?:the|all|what|my) (?:the )?(?:rest|remainder|remaining|others?
 const origin = /\b(?:from|out of|by) (?!(?:it|that|this|them|which|(?:the|this|that|my|these|those) F)\b)/;
 /** It is not in this pot. */
 const away = new RegExp(
-  `(?<!\\b(?:from|out of) (?:the |my )?)\\b(?:freezer|fridge|cupboard|pantry|larder|cellar|attic|shed|shelf|roast(?:ing)?|potato(?:es)?|fry(?:ing|er)?|kitchen|birds?|chickens|dogs?|candles?|balms?|salve|lotion|bad|rancid|mou?ldy|threw|thrown|binn?(?:ed)?|spoil(?:ed|t)|lost|ate|eaten|gave|given|gift|sold|saved|kept|keep(?:ing)?|froze|frozen|freez(?:e|ing)|stored?|storing|next|another|later|tomorrow|cooking|baking|other (?:soap|batch|pot|things?)|put (?:away|aside|by)|set aside|(?:for|to) (?:(?:my|the|a|our) )*(?:${relations.trim().replace(/ /g, '|')}))\\b`,
+  `(?<!\\b(?:from|out of) (?:the |my )?)\\b(?:freezer|fridge|cupboard|pantry|larder|cellar|attic|shed|shelf|roast(?:ing)?|potato(?:es)?|fry(?:ing|er)?|kitchen|birds?|chickens|dogs?|candles?|balms?|salve|lotion|bad|rancid|mou?ldy|threw|thrown|binn?(?:ed)?|spoil(?:ed|t)|lost|ate|eaten|gave|given|gift|sold|saved|kept|keep(?:ing)?|froze|frozen|freez(?:e|ing)|stored?|storing|next|another|later|tomorrow|cooking|baking|other (?:soap|batch|pot|things?)|put (?:away|aside|by)|set aside|(?:for|to) (?:(?:my|the|a|our) )*(?:${relations.trim().replace(/ /g, '|')})|(?:${relations.trim().replace(/ /g, '|')}) (?:got|gets|has|had|took|takes|wanted))\\b`,
 );
 const into =
   /\b(?:pot|soap|batch|recipe|loaf|into (?:it|here|this)|in (?:here|this)|use|used|using|took|take|taken|taking|weighed|melted|went in|goes in|poured in|put in)\b/;

@@ -18,8 +18,8 @@ import { bySoMuch } from './by-so-much.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { declined } from './declined.ts';
+import { fromBlend } from './from-blend.ts';
 import { fromTheirs } from './from-theirs.ts';
-
 import type { Heard } from './heard.ts';
 import { inExchange } from './in-exchange.ts';
 import { inGoes } from './in-goes.ts';
@@ -48,6 +48,7 @@ import { othersPair } from './others-pair.ts';
 import { othersTake } from './others-take.ts';
 import { outAndIn } from './out-and-in.ts';
 import { saidOutright } from './outright.ts';
+import { packEmptied } from './pack-emptied.ts';
 import { paperOrPot } from './paper-or-pot.ts';
 import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
@@ -114,9 +115,11 @@ const rules: readonly Rule[] = [
   twoLots,
   leftOfFull,
   onlySoMuch,
+  fromBlend,
   inGoes,
   inPours,
   broughtTo,
+  packEmptied,
   offBlock,
   putBack,
   madeUpTo,
