@@ -22,7 +22,7 @@ const measure =
 const floor =
   '(?:floor|counter|worktop|table|sink|stove|hob|bench|drain|ground|carpet|rug|side|grass|lawn|bin|mat|lid)';
 const lost = new RegExp(
-  `\\b(?:spil(?:led|t|ling)|slopped|sloshed|splashed|leaked|dripped|lost|wasted|stuck|clung|clumped|undissolved|(?:didnt|not all [^.]{0,16}|not|never) dissolved?|(?:ran|boiled|foamed|splashed|went|tipped|knocked) (?:it )?over|(?:threw|thrown|tipped|poured|chucked|scooped|spooned|skimmed|took) (?:it |that |them |some )?(?:away|out|off|back)|(?:left|remained|remains|stayed|is still|was still|still has|still) [^#.?]{0,24}\\b(?:in|on|inside) (?:the|my|its|a) (?:[a-z]+ )?${measure}|(?:on|onto|down|over|in|into) (?:the|my|our) (?:[a-z]+ )?${floor})\\b|\\bnot all of (?:the |my )?[FL] (?:went|got|made|came|dissolved|melted|is in|was in|ran)|\\b(?:cat|dog|toddler|kid|son|daughter)s? (?:ate|licked|got|drank|knocked)`,
+  `\\b(?:spil(?:led|t|ling)|slopped|sloshed|splashed|leaked|dripped|lost|wasted|stuck|clung|clumped|undissolved|(?:didnt|not all [^.]{0,16}|not|never) dissolved?|(?:ran|boiled|foamed|splashed|went|tipped|knocked) (?:it )?over|(?:threw|thrown|tipped|poured|chucked|scooped|spooned|skimmed|took) (?:it |that |them |some )?(?:away|out|off|back)|(?:left|remained|remains|stayed|is still|was still|still has|still) [^#.?]{0,24}\\b(?:in|on|inside) (?:the|my|its|a) (?:[a-z]+ )?${measure}|(?:on|onto|down|over|(?:landed|ended up|went|ran) in(?:to)?) (?:the|my|our) (?:[a-z]+ )?${floor})\\b|\\bnot all of (?:the |my )?[FL] (?:went|got|made|came|dissolved|melted|is in|was in|ran)|\\b(?:cat|dog|toddler|kid|son|daughter)s? (?:ate|licked|got|drank|knocked)`,
 );
 /** "The jug still has a finger of olive in it". */
 const kept = new RegExp(

@@ -205,7 +205,7 @@ const ofMould =
 /** "A quarter of hers", of a list that was said to be theirs. */
 const ofTheirs =
   /(?:\b(?:hers|theirs|of his|(?:her|his|their) (?:[a-z]+ )?(?:batch|lot|pot|loaf))|['’]s (?:[a-z]+ )?(?:batch|lot|amounts?|recipe|pot|loaf))$/i;
-const theirs = new RegExp(
+export const theirs = new RegExp(
   `\\b(?:${relations.replaceAll(' ', '|')})s?\\b|\\b(?:she|he|they|hers?|his|theirs?)\\b|[a-z]['’]s\\b`,
   'i',
 );
@@ -216,7 +216,7 @@ const parted =
 const mightBe =
   /\b(?:if|when(?! (?:i|we) (?:made|did|mixed|cooked))|(?<!\bat )once|before|could|can|should|might|would(?! like)|may|later|usually|normally|always|sometimes|next|often|mostly|(?:every|each|a|per) (?:other )?(?:day|week|weekend|fortnight|month|season|year|spring|summer|autumn|fall|winter|easter|christmas|sunday|monday|tuesday|wednesday|thursday|friday|saturday)(?! (?:ago|from now|early|late)))\b/i;
 /** "Is it right for one lot?", "one batch is as written", "above is a single batch": the figures are asked about as they stand. */
-const asWritten =
+export const asWritten =
   /\b(?:for|per) (?:just |only )?(?:the |a )?(?:one|single|each)(?: (?:one|lot|batch|load|loaf|size|of (?:them|these|those)))?(?=\s*(?:[?!.;]|$))|\bas (?:it |they |that )?(?:is |are )?(?:stands?|written|listed)\b[^.!\n]*\?|\b(?:one|a single|each) (?:lot|batch|load|loaf) is as (?:written|listed|above)\b|\b(?:above|this|here|listed|written|figures?|amounts?|numbers?|that|recipe|list)(?: above)? (?:is|are)(?: all| only| just)? (?:for |of )?(?:one|a single|the single|a) (?:lot|batch|load|loaf)\b/i;
 /** What asks for so many batches together; each of those that somebody makes or sells is made as it is written. */
 const together = /\b(?:how much|need|want|like|please|pls|plz|altogether|in (?:all|total)|lye for)\b/i;

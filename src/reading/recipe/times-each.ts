@@ -6,7 +6,7 @@
  */
 import type { RecipeReading } from '../reading.ts';
 import { relations, seasons } from '../words/cue-words.ts';
-import { afterwards } from './another-size.ts';
+import { afterwards, asWritten, theirs } from './another-size.ts';
 import { factorOf } from './factor.ts';
 import type { FatOf } from './fats-apart.ts';
 
@@ -35,10 +35,11 @@ const all = `(?:everything|(?:every|each)(?: single)? (?:thing|line|row|item|ing
 const here =
   '(?:it|this|that|these|those|them|hers|his|theirs|each(?: (?:one|of (?:them|these|those)))?|(?:(?:each|the|all|both|those|these|my|of) )*(?:oils?|fats?|butters?))';
 const scaled = '(?:twice|doubled|doubling|tripled|tripling|trebled|quadrupled|halved|halving)';
+const asMuch = '(?! as (?:much|many|big|large|long|old|heavy|strong)\\b)';
 const ways = [
-  `(?<n>${numeral}) ?(?:times|[x×]|-?fold)(?! ?\\d)\\b`,
+  `(?<n>${numeral}) ?(?:times|[x×]|-?fold)(?! ?\\d)\\b${asMuch}`,
   `(?:times|(?<!\\d ?)[x×]|multiplied by|multiplied with|by a factor of) ?(?<n>${numeral})${unit}(?![\\w%])`,
-  `\\b(?<n>${scaled})\\b`,
+  `\\b(?<n>${scaled})\\b${asMuch}`,
   `\\b(?<n>double|triple|treble|quadruple|halve)(?= (?:of )?(?:${all}|(?:the |all |both |my )*(?:fats?|oils?|butters?|lye|water|amounts?)|${here})\\b)|(?<=\\b(?:it|everything|this|that) )(?<n>double|triple)\\b`,
   `(?<![\\d.,/])(?<n>${fraction}) (?:of )?(?=${all}|(?:${here})\\b(?! (?:as|is|are|was|were|size|price|much|long|old)\\b))`,
   '\\b(?<n>half|double|triple)(?: an?)?[ -](?:batch|recipe|size|lot|load)(?= of (?:this|that|it|these|the (?:card|recipe|above))\\b)',
@@ -46,7 +47,7 @@ const ways = [
 const timed = ways.map((way) => new RegExp(way, 'gi'));
 /** "Forgot to double the lye", "the lye only once": as it is written. */
 const onceOnly =
-  /\b(?:forgot(?:ten)?|forgetting|missed|never|(?:did|do|have|had|was|were)(?: not|n['’]?t)|not|without)(?: i)? (?:to )?(?:doubl|tripl|trebl|quadrupl|halv|multipl|scal)(?:ed?|ing|y|ied)\b|\b(?:(?:just |only )?(?:the )?once|single|as (?:it|they) (?:is|are|was|were|stands?|stood)|as (?:written|listed|before)|(?:stayed|stays|left|kept)(?: at| as)?(?: the same| alone| single| as (?:it|they) (?:was|were))|unchanged|in full|undivided)\b|\b(?:at )?(?:the )?(?:full|whole|entire|complete)(?: (?:amount|lot|dose|weight|quantity)\b|(?= (?:of )?(?:the |my )?(?:lye|naoh|koh|caustic|water)\b))|\ball (?:of )?(?:the |my )?(?=(?:lye|naoh|koh|water)\b(?! (?:too|as well)))|\b(?:except|but not|not|apart from)(?: for)? (?=(?:the |my )*(?:lye|naoh|koh|water)\b)/gi;
+  /\b(?:forgot(?:ten)?|forgetting|missed|never|(?:did|do|have|had|was|were)(?: not|n['’]?t)|not|without)(?: i)? (?:to )?(?:doubl|tripl|trebl|quadrupl|halv|multipl|scal)(?:ed?|ing|y|ied)\b|\b(?:(?:just |only )?(?:the )?once|single|as (?:it|they) (?:is|are|was|were|stands?|stood)|as (?:written|listed|before)|(?:stayed|stays|left|kept)(?: at| as)?(?: the same| alone| single| as (?:it|they) (?:was|were))|unchanged|in full|undivided)\b|\b(?:at )?(?:the )?(?:full|whole|entire|complete)(?: (?:amount|lot|dose|weight|quantity)\b|(?= (?:of )?(?:the |my )?(?:lye|naoh|koh|caustic|water)\b))|\ball (?:of )?(?:the |my )?(?=(?:lye|naoh|koh|water)\b(?! (?:too|as well|dissolv\w+|is|was|had|has|melted|cleared)))|\b(?:except|but not|not|apart from)(?: for)? (?=(?:the |my )*(?:lye|naoh|koh|water)\b)/gi;
 const wholeOf = new RegExp(`\\b(?:${all})\\b`, 'i');
 const itself = new RegExp(`\\b${here}\\b`, 'i');
 const ofFats = /\b(?:fats?|oils?|butters?)\b/i;
@@ -57,12 +58,18 @@ const onlyNames = /^(?:(?:and|the|my|both|all|of|&|lye|naoh|koh|water|oils?|fats
 
 /** Nothing that was made, or that nobody is sure of; another list than the one that stands here. */
 const open = new RegExp(
-  `\\b(?:if|could|can|should|might|may|would(?! like)|wish (?:i|we|it)|next|maybe|perhaps|i think|not sure|unsure|or|nearly|almost|last (?:time|batch|month|year|week)|instead|swap\\w*|replac\\w+|substitut\\w+|already|rest|remain\\w*|other half|besides|without (?:the|any|my)|thought (?:of|about)|thinking (?:of|about)|consider\\w*|tempted|toying|price|cost|superfat|once (?:i|we|it))\\b|\\b(?:she|he|they|(?:my|our|her|his) (?:${relations.replaceAll(' ', '|')}))(?! (?:card|recipe|list)\\b) (?:[a-z]+ ){0,2}(?:doubl|tripl|halv|makes?|made|does|did|do|takes?|took|uses?|used|puts?|always|usually)`,
+  `\\b(?:if|could|can|should|might|may|would(?! like)|wish (?:i|we|it)|next|maybe|perhaps|i think|not sure|unsure|or|nearly|almost|about|roughly|by eye|or so|today (?:i|we) want|last (?:time|batch|month|year|week)|instead|swap\\w*|replac\\w+|substitut\\w+|already|rest|remain\\w*|other half|besides|without (?:the|any|my)|thought (?:of|about)|thinking (?:of|about)|consider\\w*|tempted|toying|price|cost|superfat|once (?:i|we|it))\\b|\\b(?:she|he|they|(?:my|our|her|his) (?:${relations.replaceAll(' ', '|')}))(?! (?:card|recipe|list)\\b) (?:[a-z]+ ){0,2}(?:doubl|tripl|halv|makes?|made|does|did|do|takes?|took|uses?|used|puts?|always|usually)`,
   'i',
 );
+const apart = /^\W*(?:and )?(?:not|except|apart from|only|just not|bar|save)\b/i;
+/** "Everything was tripled": maybe before it was written down. */
+const passive = /\b(?:was|were) (?:all )?(?:doubled|tripled|trebled|quadrupled|halved)\b/i;
+/** "I made half of it yesterday. Is the card right?" */
+const lately = /\b(?:yesterday|already)\b/i;
+const ofCard = /\b(?:card|recipe|list|whole|full|original)\b[^.?!]*\?/i;
 /** A pot of another time. */
 const elsewhen = new RegExp(
-  `\\b(?:(?:in|last|since|back in|around) (?:${seasons.replaceAll(' ', '|')})|(?:months?|years?|weeks?) ago)\\b`,
+  `\\b(?:(?:in|last|since|back in|around) (?:the )?(?:${seasons.replaceAll(' ', '|')})|(?:months?|years?|weeks?) ago)\\b`,
   'i',
 );
 /** "Every number of One Loaf": of something that may be another list. */
@@ -113,7 +120,10 @@ export function timesBehind(post: string): string | null {
   }
   return null;
 }
-const bareTimes = new RegExp(`^(?:so |all )?(?:(?:times|[x×]) ?${numeral}${unit}(?![\\w%])|${numeral} times)`, 'i');
+const bareTimes = new RegExp(
+  `^(?:so |all )?(?:(?:times|[x×]) ?${numeral}|${numeral} times)(?=\\s*(?:$|[.,;!)?]|(?:for|as|please|today|in)\\b))`,
+  'i',
+);
 
 /** Words that may name a fat, two of them first. */
 function idsIn(clause: string, fatOf: FatOf): readonly string[] {
@@ -208,7 +218,7 @@ const ofList = /\b(?:this|these|below|following)\b/i;
 
 /** What a post tells so; null where it tells nothing, or leaves it open. */
 export function timesEach(post: string, fatOf: FatOf): TimesEach | null {
-  if (!cues.test(post) || !listed.test(post) || afterwards.test(post)) return null;
+  if (!cues.test(post) || !listed.test(post) || afterwards.test(post) || asWritten.test(post)) return null;
   const sums = {
     whole: new Set<number>(),
     fats: new Set<number>(),
@@ -240,6 +250,8 @@ export function timesEach(post: string, fatOf: FatOf): TimesEach | null {
       const here = toldIn(clause, before, named, fatOf);
       if (here === 'open') return null;
       const ids = idsIn(clause, fatOf);
+      // "but not the coconut", "only the lard"
+      if (!here && ids.length > 0 && apart.test(clause)) return null;
       if (!here) {
         named = ids.length > 0 ? ids : named;
         if (ids.length > 0 && onlyNames.test(clause.trim())) names.push(...ids);
@@ -258,6 +270,8 @@ export function timesEach(post: string, fatOf: FatOf): TimesEach | null {
       sums.whole.add(factor);
       continue;
     }
+    const hers = /\b(?:hers|theirs|of his)\b/i.test(sentence) && !theirs.test(post.slice(0, post.indexOf(row)));
+    if (hers || passive.test(sentence) || (lately.test(sentence) && ofCard.test(post))) return null;
     if (open.test(sentence) || elsewhen.test(sentence) || ofElse.test(sentence)) return null;
     said.push(sentence);
     if (habit.test(sentence)) {
@@ -288,6 +302,9 @@ export function timesEach(post: string, fatOf: FatOf): TimesEach | null {
     sums.fats = sums.whole;
     sums.whole = new Set();
   }
+  // "two thirds of this, lye halved": nobody knows
+  const isMixed = [...sums.fats, ...sums.alkali, ...sums.water].some((one) => one !== 1 && !sums.whole.has(one));
+  if (sums.whole.size > 0 && isMixed) return null;
   const only = (of: ReadonlySet<number>): number | null => [...of][0] ?? null;
   const text = said.reduce(
     (rest, one) => rest.replace(one.trim(), inQuestion.exec(one)?.[0] === one ? 'this' : ' '),
