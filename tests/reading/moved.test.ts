@@ -121,12 +121,14 @@ describe('what stayed on what it was weighed on', () => {
 
 describe('what should be more, and then was', () => {
   const oils = ' Oils are 550 g olive, 300 g coconut and 100 g shea. Ok?';
-  const lye = (said: string) => potOf(`${said}${oils}`)?.['naoh'];
+  const lye = (said: string) => potOf(`${said}${oils}`);
   test.each([
     'Weighed 120 g of lye, then rechecked my paper and saw it should be more, so I tipped another 14 g into the same jug. The jug had 300 g water.',
     'Water 300 g. 120 g lye went in, then I saw it ought to be more and dissolved a further 14 g in the same jug.',
     'Water 300 g. I weighed 120 g of lye, read my card again and it needed more so tipped in 14 g extra.',
-  ])('%s', (said) => expect(lye(said)).toBe(134));
+  ])('%s', (said) => expect(lye(said)).toMatchObject({ naoh: 134 }));
   test('nobody has done it', () =>
-    expect(lye('Water 300 g and 120 g lye. It should be more, so I would tip in another 14 g.')).not.toBe(134));
+    expect(lye('Water 300 g and 120 g lye. It should be more, so I would tip in another 14 g.')).not.toMatchObject({
+      naoh: 134,
+    }));
 });

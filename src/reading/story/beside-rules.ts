@@ -339,7 +339,7 @@ export const makeRules = (): readonly Rule[] => [
     reason: 'said by somebody else',
     tells: othersTake,
     unless:
-      /\?|\b(?:so (?:(?:today|now|then|instead|this time|yesterday) )?(?:i|we)|(?:i|we) (?:(?:only|just|actually|myself) )*(?:did|do|put|added|used?|too|went|took|take|have|had|gave|stirred|poured|@ #)|mine (?:has|takes|is)|me too|and (?:i|we)|in (?:mine|ours|this)|to (?:mine|ours|this)|instead|again|as (?:always|ever|usual)|(?:he|she|they) (?:(?:had|has|have|just|also) )*(?:put|added|poured|tipped|threw) # (?:of )?(?:the )?@ in(?! (?:hers|theirs|his|her|their)))\b/,
+      /\?|\b(?:so (?:(?:today|now|then|instead|this time|yesterday) )?(?:i|we)|(?:i|we) (?:(?:only|just|actually|myself) )*(?:did|do|put|added|used?|too|went|took|take|have|had|gave|stirred|poured)|(?:i|we)(?: (?:only|just|actually|myself))*(?= @ #)|mine (?:has|takes|is)|me too|and (?:i|we)|in (?:mine|ours|this)|to (?:mine|ours|this)|instead|again|as (?:always|ever|usual)|(?:he|she|they) (?:(?:had|has|have|just|also) )*(?:put|added|poured|tipped|threw) # (?:of )?(?:the )?@ in(?! (?:hers|theirs|his|her|their)))\b/,
     next: notSoHere,
     holds: (place) => isOfMoreFat(place) && !isOfWhoseList(place),
     settles: true,

@@ -74,7 +74,10 @@ const patterns: readonly (readonly [Way, RegExp])[] = (
       `\\b(?:put|tipped|poured|spooned|scooped|threw) ${lightly}(?:back (?:in )?)?${lightly}# ${ofIt}(?:back(?! to )|in again)\\b|\\bput ${lightly}back (?:in )?#`,
     ],
     ['back', `# ${ofIt}(?:went|goes|came|got|put) (?:back(?! to )|in again)\\b`],
-    ['in', `\\b(?:another|a further|an extra) #(?! (?:[a-z]+ ){0,3}@)|# (?:more|extra)(?! (?:[a-z]+ ){0,3}@)`],
+    [
+      'in',
+      `\\b(?:another|a further|an extra) #(?! (?:[a-z]+ ){0,3}@)|\\b(?:tipped|added|poured|stirred|dissolved|dropped|sprinkled|threw|spooned|shook) ${lightly}# (?:more|extra)(?! (?:[a-z]+ ){0,3}@)|# (?:more|extra) (?:then |also )?(?:went|got|came|was (?:put|tipped|poured|added)) in(?:to)?\\b(?! (?:[a-z]+ ){0,3}@)`,
+    ],
     [
       'in',
       `\\b(?:emptied|tipped|poured|dumped|squeezed|threw|drained|shook|scraped) (?:the |my )?(?:end|last|rest|remains?|dregs|remainder|last (?:bit|drops?)) (?:of|from) (?:the|my) @ (?:${store} )?(?:in(?:to (?:it|there|the pot))?|on top)(?: too| as well)? (?:[,(:–-] )+(?:(?:about|that|which|was|were|roughly|just|it) )*#(?! (?:of )?@)`,

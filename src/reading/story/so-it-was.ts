@@ -7,7 +7,7 @@
 import { once } from '../once.ts';
 import { alike, type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { papers, relations, uses } from '../words/cue-words.ts';
+import { papers, relations, seasons, uses } from '../words/cue-words.ts';
 import { endsDotted, isIngredient, setApart, spoken } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
@@ -32,9 +32,13 @@ const theirs = once(
     ),
 );
 const mine =
-  /(?:[,;:–—-] |\b(?:but|and|yet|while|whereas|though|only) )(?:(?:but|and|yet|so|then|only) )*(?:i|we|ive|weve) (?:(?:only|just|have|had|actually|myself|did|then) )*(?:put in|put|used|took|gave|added|stirred in|poured in|poured|went with|weighed|settled on|stopped at|folded in|melted in|use|take|add|stir in|go with) (?:(?:it|in|only|just|about|a|mere|with|at) )*(?<a>#)(?! (?:of )?(?:the |my )?@| (?:aside|away|back|by|for|to|in the (?:fridge|freezer|cupboard)))/d;
+  /(?:[,;:–—-] |\b(?:but|and|yet|while|whereas|though|only) )(?:(?:but|and|yet|so|then|only) )*(?:i|we|ive|weve) (?:(?:only|just|have|had|actually|myself|did|then) )*(?:put in|put|used|took|gave|added|stirred in|poured in|poured|went with|weighed|settled on|stopped at|folded in|melted in|use|take|add|stir in|go with) (?:(?:it|in|only|just|about|a|mere|with|at) )*(?<a>#)(?! (?:of )?(?:the |my )?@| (?:of (?:it|that|them|those) )?(?:aside|away|back|by|for|to|in (?:the|a|my) (?:fridge|freezer|cupboard|jar|tub|tin|bottle)))/d;
 const otherwise =
   /\b(?:more|extra|another|less|fewer|on top|if|would|might|maybe|perhaps|next|instead|both|each|twice|she|he|they)\b/;
+/** Of another batch. */
+const elsewhen = new RegExp(
+  `\\b(?:${seasons.replaceAll(' ', '|')}|ago|once|yesterday|previous|earlier|last (?:time|batch|week|month|year))\\b`,
+);
 /** "40 g extra". */
 const behind = 12;
 /** Of what is usual it has so much, at the least and at the most. */
@@ -58,7 +62,7 @@ function toldIn(tokens: readonly Token[], sentences: readonly Sentence[], k: num
     again.exec(text) ??
     onlyHad.exec(text) ??
     (usually.test(text) ? thisTime.exec(text) : null) ??
-    (/\b(?:i|we|ive|weve) /.test(text) && theirs().test(text) ? mine.exec(text) : null);
+    (/\b(?:i|we|ive|weve) /.test(text) && !elsewhen.test(text) && theirs().test(text) ? mine.exec(text) : null);
   const groups = found?.indices?.groups;
   if (!found || !groups?.['a']) return null;
   const [now, same] = [groups['a'], groups['b']].map((place) => (place ? sentence.tokenAt(place[0]) : -1)) as [
