@@ -1,4880 +1,4874 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-3
+export const weights = ` a:-2
  ab:-11
- aber:2
- abgekriegt:9
- abgewischt:10
- able:1
+ aber:1
+ abgekriegt:10
+ abgewischt:7
+ able:-2
  about:5
- above:7
- abroad:-1
+ above:5
  abt:-11
- abuela:-7
+ abuela:-6
  accelerat:-5
- accident:14
- accidental:8
+ accident:12
+ accidental:11
  accord:-5
- account:-7
- aceit:-2
+ account:-5
+ aceit:-3
+ aceite:-1
  acid:4
- acros:-1
- acrylic:-1
- activat:-3
- actual:-11
+ acros:-2
+ activat:-4
+ actual:-12
  add:-12
  added:-3
- additional:-6
- adds:-5
+ additional:-8
+ adds:-8
+ admit:-2
  adult:-5
- advance:-8
- advent:-4
- advice:-7
+ advance:-6
+ advent:-3
+ advice:-10
  afraid:-12
- after:10
+ after:9
  afternoon:2
  afterward:-13
- again:-13
- against:-6
- age:-10
+ again:-14
+ against:-9
+ age:-8
  ages:-7
- ago:9
- agre:-2
+ ago:11
+ agre:-3
  agree:-9
  agua:-1
- ahead:-11
- ahora:10
+ ahead:-7
+ ahora:9
  ai:11
  aid:9
- aim:-2
- aimed:-1
- air:-13
+ aim:-5
+ air:-11
  aisle:-4
  al:5
- alarm:-9
- alcohol:4
- alike:-3
- alkali:-14
+ alarm:-8
+ alike:-2
+ alkali:-13
  alkanet:-8
- all:-3
- allergen:-1
- allergic:-3
- allergy:-7
- alles:-9
+ all:-4
+ allergic:-6
+ allergy:-5
+ alles:-8
  allotment:-4
- allow:-6
- almond:-7
+ allow:-7
+ almond:-8
  almost:-10
- aloe:-9
- alone:-4
- along:8
+ aloe:-7
+ alone:-5
+ along:7
  aloud:-3
- already:-4
- alright:-17
+ already:-6
+ alright:-19
+ also:2
  alter:-7
- although:-5
+ although:-4
  altogether:-12
- alu:-12
- aluminium:-16
+ alu:-11
+ aluminium:-13
  alway:-7
- amber:-8
- american:-4
- among:6
- amount:-13
- ampolla:14
- an:-7
- and:1
- animal:-6
- ankle:16
- annatto:-1
- anos:-8
- another:-11
- ans:2
- answer:-9
+ am:-7
+ amber:-9
+ american:-5
+ ammonia:1
+ among:5
+ amount:-14
+ ampolla:8
+ an:-8
+ anchor:-1
+ and:2
+ animal:-4
+ ankle:17
+ annatto:-2
+ anos:-9
+ another:-9
+ anruhren:-1
+ ans:3
+ answer:-14
  antes:-11
- any:-7
- anybody:-1
+ any:-11
+ anybody:-4
  anyhow:-5
  anymore:-7
- anyone:-10
- anyth:-6
- anyway:-2
- anywhere:-12
+ anyone:-9
+ anyth:-7
+ anywhere:-10
  apart:-5
- apiece:-3
- app:-12
- apparent:-4
+ apiece:-5
+ app:-14
+ apparent:-3
  appl:-7
- apple:-6
- applesauce:-10
+ apple:-4
+ applesauce:-9
  appointment:-1
  apprentice:-3
  approx:-3
  apres:1
- apricot:-5
+ apricot:-6
  april:-4
- apron:-14
- aqua:-9
- arde:8
+ apron:-12
+ aqua:-10
+ arde:10
  are:5
- arent:-6
+ arent:-5
  argan:-8
- argu:-3
- arithmetic:-7
- arm:-6
- armpit:-1
- arms:-13
- around:4
- arriv:-4
- arrow:-1
- as:-9
+ argu:-8
+ arithmetic:-5
+ arm:-7
+ armpit:-4
+ arms:-11
+ around:6
+ arriv:-6
+ as:-11
  ash:-6
- ashes:-10
+ ashes:-9
  aside:-4
- ask:-2
- asked:-9
- asks:3
- asleep:-4
- assume:4
+ ask:-7
+ asked:-11
+ asks:2
+ assume:9
  asthma:2
- at:-4
- attach:-3
- attempt:-6
+ at:-6
+ attach:-4
+ attempt:-7
  attic:-7
- atznatron:13
- au:-4
- auf:-13
+ atznatron:11
+ au:-1
+ auf:-15
  auge:6
- augen:-8
- august:-10
- aunt:-14
+ augen:-7
+ august:-9
+ aunt:-17
  aunts:-1
- aus:2
- autumn:-8
- aux:-6
- avale:10
- avant:-3
- avec:6
+ aus:1
+ author:-1
+ autumn:-11
+ aux:-4
+ avale:5
+ avant:-1
+ avec:5
  avocado:-10
- avoid:-15
- awake:-2
- awful:12
- b:-12
- babassu:-7
- babi:-4
- babys:1
- back:-2
- background:-6
- backside:4
+ avoid:-16
+ awake:-3
+ awful:9
+ b4:-1
+ b:-11
+ babassu:-8
+ babi:-2
+ baby:-3
+ back:-4
+ background:-7
+ backside:8
  backward:-6
- bacon:-8
- bad:1
- badly:7
- bag:-3
- bags:-10
- bain:-4
- bak:-3
+ bacon:-6
+ badly:4
+ bag:-1
+ bags:-8
+ bain:-3
+ bak:-5
  baker:-1
- balanc:1
- balance:-6
- balcony:-11
- bald:-5
- ball:6
- balls:8
- balm:-17
- band:-1
- bang:6
+ balanc:-2
+ balance:-5
+ balcony:-12
+ bald:-4
+ ball:8
+ balls:7
+ balm:-18
+ band:-4
+ bang:7
  bar:-11
  barber:-5
  bare:2
- barefoot:13
- bark:11
- barn:-4
- bars:-9
- base:-6
- basil:-5
- basin:3
+ barefoot:12
+ bark:7
+ barn:-8
+ barrel:-1
+ bars:-11
+ base:-5
+ basil:-4
+ basin:-1
  basket:-5
- batch:-3
- bath:-6
- bathroom:8
+ batch:-4
+ bath:-4
+ bathroom:6
  batter:-7
  batteri:-6
- battery:-12
- bay:-3
+ battery:-8
+ bay:-4
  bazaar:-2
- bc:2
+ bc:1
  be:-1
- bea:-8
+ bea:-11
  beach:1
- beads:6
+ bead:1
+ beads:8
  beagle:3
- beak:6
- beaker:-4
- bear:-8
- beard:-8
- beat:-3
- beautiful:-4
- bebe:8
+ beak:5
+ beaker:-5
+ bear:-5
+ beard:-5
+ beat:-4
+ beautiful:-5
+ bebe:7
  became:1
- because:-1
+ because:-4
  becom:-1
- become:-10
- bed:-9
- bedroom:-2
- bedtime:-6
- beech:-2
+ become:-7
+ bed:-8
+ bedroom:-3
+ bedtime:-3
+ bee:-3
+ beech:-1
  beef:-3
- beekeeper:-4
- been:16
- beer:-11
- bees:-9
- beeswax:-13
- before:-3
- beforehand:-5
- began:3
- begin:-6
- beginn:2
- beginner:-11
- begun:-4
- behav:-3
+ beekeeper:-5
+ been:14
+ beer:-12
+ bees:-8
+ beeswax:-12
+ before:-5
+ beforehand:-7
+ began:4
+ begin:-7
+ beginn:5
+ beginner:-10
+ begun:-6
+ behav:-1
  behind:2
- bei:-3
- beige:-8
- beim:5
- being:-1
- bekommen:11
- believ:14
- believe:-12
+ bei:-4
+ beige:-6
+ beim:6
+ being:-3
+ bekommen:12
+ believ:11
+ believe:-7
  bell:-2
- belly:15
- belong:-7
- below:-10
- ben:7
- bench:-1
- bend:-6
- bent:6
- bentonite:-3
- bergamot:-4
+ belly:13
+ belong:-9
+ below:-7
+ ben:8
+ bench:1
+ bend:-5
+ bent:7
+ bentonite:-2
+ bergamot:-3
  besid:-1
- beside:-4
- best:-4
- bet:-6
- better:-4
- between:4
- beurre:-1
- bevel:-5
- bien:12
- big:-8
- bigger:-6
+ beside:-1
+ best:-6
+ bet:-7
+ better:-12
+ between:6
+ bevel:-6
+ bien:10
+ big:-6
+ bigger:-5
+ bill:3
  bin:-1
  binn:-6
- bins:-4
+ bins:-3
  birch:-12
- bird:6
- birds:-3
- birthday:-12
- bis:-5
- biscuit:-2
- bite:5
- bites:-3
+ bird:8
+ birds:-2
+ birthday:-14
+ bis:-4
+ bite:2
+ bites:-9
  bits:2
- bitten:3
- black:-19
- blame:-3
- blanc:12
+ bitten:7
+ black:-17
+ blame:-4
+ blanc:9
  blanca:-5
- blanco:-5
- blanket:-13
+ blanco:-4
+ blanket:-15
  bleach:1
- bleed:2
- blender:-7
- bless:-9
- blew:7
- blind:11
- blink:11
- blister:8
- blob:1
- block:-11
+ bleed:4
+ blend:-2
+ blender:-6
+ bless:-7
+ blew:8
+ blind:9
+ blink:10
+ blister:9
+ blob:3
+ block:-10
  blog:-8
- blood:11
- bloodshot:-4
- blouse:9
+ blood:10
+ bloodshot:-1
+ blouse:8
  blue:-7
- blurry:8
- board:2
- boat:-12
+ blurry:7
+ board:1
+ boat:-9
  body:-9
- boiler:-12
- boils:7
- bol:-6
- bone:6
- bonjour:-2
- book:-11
+ boiler:-11
+ boils:3
+ bol:-4
+ bone:8
+ bonjour:-1
+ book:-9
  booklet:-5
- books:-9
- boot:-1
- boots:-8
- bor:3
+ books:-10
+ boot:2
+ boots:-9
+ bor:1
  borax:-6
- bord:-3
- bored:8
+ bord:-4
+ bored:7
  born:-3
  borrow:-9
- boss:5
- both:-1
+ boss:3
+ both:3
  bother:4
- bottl:-12
+ bottl:-7
  bottle:2
- bottom:-13
- bouche:15
- bought:-13
- bounc:8
- bout:12
- bowl:14
- bowls:5
- box:-10
- boxes:-7
- boy:7
- boyfriend:4
- boys:-4
- bra:5
+ bottom:-14
+ bouche:12
+ bought:-16
+ bounc:10
+ bout:9
+ bowl:12
+ bowls:4
+ box:-8
+ boxes:-14
+ boy:9
+ boyfriend:3
+ boys:-5
+ bra:8
  bran:-14
- brand:-6
- bras:15
- brave:-4
- brazo:14
- bread:-1
- break:-3
- breakfast:5
+ brand:-8
+ bras:12
+ brave:-6
+ brazo:13
+ bread:-7
+ break:-6
+ breakfast:-3
  breastbone:10
  breath:12
- breathe:13
+ breathe:12
  brennt:2
- brick:-13
- bride:-1
+ brewery:-1
+ brick:-11
+ bride:-4
  bright:-1
- brilliant:-11
+ brilliant:-8
  brim:-1
- brine:2
- bring:1
- brittle:-8
- broke:-4
- broom:6
- brother:-2
- brought:1
- brown:12
- brule:-7
+ bring:3
+ brittle:-7
+ broke:-3
+ broom:7
+ brother:-6
+ brought:-1
+ brown:13
+ brule:-8
  brulure:11
  brush:-7
  btw:-1
- bu:7
- bubb:-7
- bubble:5
- bucket:5
- bucks:-4
- bud:1
+ bu:9
+ bubb:-6
+ bubble:8
+ bucket:3
  budget:-3
- build:-5
- built:-10
- bulk:-1
- bumps:8
+ build:-2
+ built:-11
+ bulk:-3
+ bumps:5
  burbuja:-4
  burger:-1
- burn:6
+ burn:5
  burnin:8
  burns:5
- burnt:-6
- burp:10
- burst:6
- bus:-6
- busines:-5
- busy:7
- but:-5
- butcher:-5
+ burnt:-4
+ burp:9
+ burst:7
+ bus:-7
+ busines:-7
+ busy:8
+ but:-4
+ butcher:-7
  buter:-2
- butt:5
- butter:-11
- buttermilk:-1
+ butt:4
+ butter:-10
  button:-7
- buy:-17
- by:-6
- c:-20
+ buy:-19
+ by:-8
+ c:-19
  ca:-3
- cabbage:-8
- cacao:-2
- cafe:-1
- cage:5
- cake:-2
- cakes:-8
+ cabbage:-7
+ cacao:-1
+ cage:6
+ cake:-5
+ cakes:-6
  calc:-4
- calculat:-3
- calculate:-7
- calculation:-4
- calculator:-12
+ calculat:-4
+ calculate:-9
+ calculation:-2
+ calculator:-16
  calendar:-4
- calendula:-12
- caliente:10
- call:-2
- calls:-3
- calm:2
- calms:-7
- came:-3
- camellia:-2
- camera:2
- camp:-10
- can:-13
- candl:2
- candle:-5
- canister:-5
- cann:-1
- cannot:-2
- canola:-11
- cans:-5
- cant:8
- cap:7
- car:-1
- cara:-1
+ calendula:-11
+ caliente:12
+ call:-3
+ calms:-5
+ came:-7
+ camera:1
+ camp:-7
+ can:-9
+ candl:-2
+ candle:-9
+ canister:-6
+ cannot:-3
+ canola:-12
+ cans:-6
+ cant:6
+ cap:9
+ car:-2
+ cara:-2
  caramel:-5
  caravan:-2
- card:-23
- cards:-4
- care:-10
- careful:-13
- caretaker:-8
- carpet:-5
- carrot:-9
- carry:-4
- case:-4
- cast:-6
- caster:-5
- castile:-9
+ card:-24
+ cardboard:1
+ cards:-5
+ care:-8
+ careful:-12
+ caretaker:-10
+ carpet:-4
+ carri:-3
+ carrot:-6
+ carry:-6
+ carton:1
+ case:-3
+ cases:-1
+ cast:-5
+ caster:-3
+ castile:-6
  castor:-20
- cat:-2
- catch:-2
- cats:-1
- caught:-2
- cauldron:-9
- cause:11
- caustic:9
- caustica:14
- caustique:10
- caviti:-8
- cavity:-2
+ cat:-1
+ catch:-4
+ cats:-3
+ cattle:-1
+ caught:-5
+ cauldron:-7
+ cause:8
+ caustic:10
+ caustica:10
+ caustique:12
+ caviti:-6
+ cavity:-1
  cayo:1
- ce:-2
- cedar:3
- cedarwood:-2
- ceil:5
+ ce:1
+ cedar:2
+ cedarwood:-1
+ ceil:2
  cell:-1
  cellar:-9
- cent:-2
- centre:-10
- cents:-1
- certain:-7
- certifi:-1
- chair:-5
+ cent:-4
+ centre:-11
+ cents:-2
+ certain:-9
+ chair:-6
  chalk:-9
  challenge:-1
- chamomile:-7
- chance:-5
- chang:-4
- change:2
- chap:-5
+ chamomile:-9
+ chance:-6
+ chang:-6
+ change:3
+ channel:-1
+ chap:-4
  charcoal:-11
- charg:-4
- charge:-6
- chart:-7
- chat:5
- cheap:-15
+ charg:-3
+ charge:-7
+ chart:-6
+ chat:7
+ cheap:-11
  cheaper:-10
  check:-11
- checklist:-1
- cheek:15
- cheer:-7
- cheese:2
- chemical:9
+ checklist:-3
+ cheek:12
+ cheer:-8
+ cheese:6
+ chemical:11
  chemist:-4
- chemistry:-11
- chest:13
- chicken:8
- chien:8
- child:5
- children:-10
+ chemistry:-14
+ chest:20
+ chew:3
+ chicken:5
+ chien:6
+ child:9
+ children:-8
  chill:-5
- chimney:-2
- chin:1
- chip:-2
- chipp:-5
- chips:-8
+ chimney:-1
+ chin:-2
+ chipp:-3
+ chips:-7
  chocolat:-7
- chocolate:-6
- choice:-4
- choir:-9
- chok:-10
- chose:-10
+ chocolate:-4
+ choice:-3
+ choir:-8
+ chok:-8
+ chose:-11
  christma:-11
- chuck:-6
- chunk:8
- church:-6
+ chuck:-8
+ chunk:10
+ church:-7
  cinnamon:1
- citrate:-5
- citric:-2
- citronella:-11
- citru:-8
- claim:-12
- clarifi:-2
+ circle:-1
+ citrate:-6
+ citric:-1
+ citronella:-10
+ citru:-7
+ claim:-13
+ clarifi:-1
  clarity:-4
- class:-4
- clay:-11
- clean:-8
- cleaner:3
- clear:-5
- clever:4
+ class:-7
+ clay:-10
+ clean:-9
+ cleaner:7
+ clever:5
  client:-12
- climb:2
- cling:1
+ climb:3
+ cling:-1
+ clinic:-1
  clock:-10
- clockwork:-2
- clos:8
- close:7
- cloth:-7
- cloud:11
- cloudy:-16
- clove:7
- club:-3
- clump:-7
+ clockwork:-4
+ clos:7
+ close:6
+ cloth:-3
+ cloud:10
+ cloudy:-15
+ clove:8
+ clump:-8
  clumpy:-8
- cm:-14
- co:-14
+ cm:-8
+ co:-13
  coarse:-8
- coast:-5
- coat:-8
+ coast:-4
+ coat:-7
  coats:-1
- cocanut:-7
+ cocanut:-6
  cocnut:-5
- coco:-16
- cocoa:-5
- cocoanut:-5
- coconut:-4
+ coco:-20
+ cocoa:-8
+ cocoanut:-2
+ coconut:-1
  cocunut:-2
- code:-2
- coffee:-1
+ code:-1
+ coffee:1
  coin:13
  coins:-2
  cold:-19
- collar:9
- collarbone:10
+ collar:12
+ collarbone:7
  colleagu:-1
- collect:2
- colloidal:-3
- color:-5
- colour:-18
- column:-7
- com:6
+ colleague:2
+ collect:3
+ colloidal:-4
+ color:-4
+ colour:-16
+ column:-8
+ com:5
  comb:7
- combien:-14
+ combien:-13
  combin:-3
- combine:-11
+ combine:-12
  come:1
- comes:-10
- comma:2
- comment:-19
- commit:-5
+ comes:-8
+ comma:4
+ comment:-16
+ commit:-4
  community:-1
  como:1
- compar:-5
+ compar:-3
  compare:-4
- complain:-5
+ complain:-4
  complaint:-3
  complete:-1
+ computer:-1
  con:6
  conc:-7
- concentration:-14
- concrete:-6
- confession:-8
+ concentration:-13
+ concrete:-11
+ confession:-9
+ confetti:-1
  confirm:-11
  confit:-3
- contact:4
- container:2
- content:4
+ contact:6
+ container:3
+ content:3
  convert:-4
- cook:-8
- cookbook:-8
- cooker:-5
- cookery:-1
- cookie:-1
- cooks:-6
- cool:-15
- cooler:-6
- cools:-5
- copi:-11
+ cook:-11
+ cookbook:-9
+ cooker:-4
+ cookie:-3
+ cooks:-5
+ cool:-14
+ cooler:-9
+ cools:-6
+ copi:-10
  copper:-5
- copy:-10
+ copy:-9
  corn:-8
- corner:-3
- correct:-18
- correction:-8
- cos:1
- cost:-8
+ corner:-2
+ correct:-19
+ correction:-7
+ cos:-4
+ cost:-11
  costic:-4
- costs:-14
+ costs:-10
  cottage:-7
- cotton:-6
- cough:7
+ cotton:-4
+ cough:8
  could:5
  couldnt:-13
- coule:12
- couleur:7
- council:-2
- count:-17
- counter:-2
+ coule:15
+ couleur:6
+ council:-1
+ count:-16
+ counter:1
  country:-2
- county:-9
- coup:5
- couple:-6
- courage:-2
+ county:-7
+ coup:2
+ couple:-4
+ courage:-3
  course:-11
- cousin:-12
- cover:-2
- cow:-8
- cp:-5
- cpop:-8
- crack:-4
- craft:-5
- crate:-1
- crater:9
+ cousin:-11
+ cover:-3
+ cow:-6
+ cp:-4
+ cpop:-7
+ crack:-7
+ craft:-3
+ crater:7
+ crawl:-1
  crayon:-9
- crazy:9
- cream:-6
+ crazy:6
+ cream:-5
  creamy:-7
  cried:-6
- crisp:-3
- crock:-3
- crockpot:-1
- cross:-3
- crudo:14
- crumb:-5
- crumbl:-1
- crumble:-6
+ crisp:-1
+ crockpot:-2
+ cross:-1
+ crudo:10
+ crumb:-7
+ crumble:-5
  crust:-1
- cry:3
- csv:-6
+ cry:5
+ crystal:-1
+ csv:-4
  cuanta:-11
- cube:6
- cubes:-5
- cucumber:-9
+ cube:4
+ cubes:-7
+ cucumber:-7
  cuff:9
- cup:3
- cupboard:-7
- cupcake:-3
- cupful:-5
- cups:-17
+ cup:1
+ cupboard:-6
+ cupcake:-2
+ cupful:-4
+ cups:-16
  cur:-12
  cure:-13
- cured:5
- cures:-8
- curiou:-7
- curl:10
- current:-2
+ cured:6
+ cures:-7
+ curiou:-6
+ curl:9
+ current:-3
  curry:-4
- cushion:-2
- custard:-8
- customer:-5
+ curtain:-1
+ cushion:-3
+ custard:-10
+ customer:-6
+ cut:2
  cute:-1
- cuts:7
- cutt:-13
- cutter:-8
- d:-10
- da:-8
- dabb:12
- dad:4
- daft:-6
- dag:-18
- dairy:-1
- damit:-6
- damp:-2
- dangerou:-13
- dans:10
- dare:-4
- dared:-7
- darf:1
- dark:1
+ cuts:4
+ cutt:-9
+ cutter:-9
+ d:-9
+ da:-6
+ dabb:11
+ dad:7
+ daft:-4
+ dag:-17
+ damit:-9
+ damp:-3
+ dangerou:-12
+ dans:13
+ dare:-6
+ dared:-9
+ darf:5
  darker:-4
- darn:4
+ darn:6
  das:-6
- data:-4
- date:-13
+ data:-5
+ date:-10
  dated:-2
- dates:-7
- daughter:-4
- day:-2
- daylight:2
- days:-6
+ dates:-6
+ daughter:-3
+ day:-3
+ daylight:4
+ days:-3
  de:-1
- dead:-8
- deal:4
- dear:-7
+ dead:-9
+ deal:3
+ dear:-6
  dears:-1
- decant:7
+ decant:4
  december:-1
- decent:-7
- decid:-7
+ decent:-6
+ decid:-6
  decide:-1
- decimal:-7
- dedo:11
- deep:10
+ decimal:-5
+ dedo:15
+ deep:11
  deer:-2
  deg:-1
+ degre:-1
  degree:-1
- deionis:-7
- deja:-5
- del:9
- dem:2
- demineralis:-5
+ dehumidifier:-1
+ deionis:-6
+ deja:-6
+ del:10
+ dem:4
+ demineralis:-6
+ demo:-1
  demonstration:-5
  den:1
- dense:-3
- dent:1
- dentist:-2
- dentro:11
- depend:-2
- depui:12
- der:-8
- derramo:-9
+ dense:-4
+ dent:4
+ dentist:-5
+ dentro:9
+ depend:-1
+ depui:8
+ der:-6
+ derramo:-7
  des:5
- desde:16
- despu:17
- dessu:2
- destill:-5
- detail:-8
+ desde:13
+ despu:14
+ dessu:3
+ destill:-4
+ detail:-10
  deviation:-2
- di:6
- diary:-3
+ di:8
+ diary:-5
  dias:6
- dice:8
- dictat:-5
- did:-8
+ dice:9
+ dictat:-13
+ dictionary:-1
+ did:-7
  didnt:2
- die:2
+ die:1
  died:-10
  differ:-1
  difference:-10
- different:-5
- diffuser:6
- digit:-5
- digital:-10
- dilute:-7
- dilution:-5
- dinner:-3
+ different:-8
+ diffuser:4
+ digit:-4
+ digital:-8
+ dilut:1
+ dilute:-10
+ dilution:-4
+ dinner:-4
  dinosaur:-5
  dioxide:-1
- dipp:5
+ dipp:8
  direction:-6
- dirty:-5
- disaster:-6
+ dirty:-9
+ disaster:-4
  discount:-14
- dish:-10
+ dish:-13
  dishwasher:-11
- dispenser:-6
- display:-3
- dissolv:-10
- dissolve:-12
+ dispenser:-7
+ display:-4
+ dissolv:-7
+ dissolve:-11
  dist:-3
- distill:-11
+ distill:-13
  disturb:-4
- divid:-7
- divider:-8
- dizzy:14
+ divid:-6
+ divider:-6
+ dizzy:15
  dkg:-11
  do:1
- doctor:2
- does:-9
- doesnt:-3
- dog:-2
- dogs:-16
+ doctor:5
+ does:-6
+ doesnt:-2
+ dog:-4
+ dogs:-11
  doigt:1
  doing:-8
- done:-7
- dont:-6
+ dollar:-1
+ donat:-1
+ done:-4
+ dont:-4
  door:-7
- doors:-7
- doorway:-5
- dos:15
- dot:3
- dots:8
- doubl:-10
+ doors:-8
+ doorway:-6
+ dos:12
+ dot:-1
+ dots:9
+ doubl:-11
  double:-11
- doubt:-7
- dough:5
- doux:-4
- downstair:-3
- dozen:-5
- draft:-10
- drag:-7
- dragon:-6
- drain:-2
- drainpipe:-6
+ doubt:-9
+ dough:4
+ doux:-3
+ down:1
+ downstair:-1
+ dozen:-7
+ draft:-9
+ drag:-5
+ draggy:-9
+ dragon:-8
+ drain:-1
+ drainpipe:-7
  drama:-9
- drank:6
- drauf:2
- draught:-4
- draw:-3
- drawer:-9
+ drank:5
+ drauf:1
+ draught:-5
+ draw:-5
+ drawer:-8
  draws:-2
- dream:1
- drei:13
- dress:-7
- drew:-7
- dribbl:3
+ drei:12
+ dress:-6
+ drew:-10
+ dribbl:5
  dried:-5
  dries:-4
- drill:-5
- drin:2
- drink:3
- drip:7
- drips:6
+ drill:-4
+ drin:-1
+ drink:2
+ drip:8
+ drips:10
  driv:-1
  drive:-6
- drizzle:-5
- drool:9
- drop:6
- droplet:3
- dropp:4
+ drizzle:-6
+ drool:10
+ drop:4
+ droplet:4
+ dropp:3
  drops:-9
- drove:-2
- drum:-7
+ drum:-6
  drunk:3
- dry:-14
+ dry:-12
  dryer:1
  dual:-3
- duck:-11
- due:-7
- duele:11
- duft:-5
- dug:8
- dull:-1
- dump:-6
- dunk:9
- dur:-9
- durch:1
+ duck:-13
+ ducks:-1
+ due:-9
+ duele:7
+ duft:-2
+ dug:10
+ dull:-3
+ dump:-5
+ dunk:12
+ dur:-8
+ durch:2
+ dust:3
  dusty:-10
- dye:-4
- e:-1
- each:-12
- ear:3
+ dye:-6
+ e:-2
+ each:-11
+ ear:1
  earlier:-6
- early:-5
- ears:-5
- easier:-7
- easter:-12
+ early:-7
+ ears:-4
+ easier:-9
+ easter:-9
  easy:-9
- eat:10
- eaten:5
+ eat:11
+ eaten:3
  eats:-12
  eau:2
- eczema:-17
- edge:6
- edges:-10
- edit:2
+ eczema:-16
+ edge:7
+ edges:-6
+ edit:1
+ edition:-1
  egg:-3
- eggs:-1
  eighti:-5
- eighty:-2
- ein:3
- eine:5
- einen:-7
+ eighty:-3
+ ein:2
+ eine:7
+ einen:-6
  eingeatmet:12
- either:-11
- el:5
+ either:-8
+ el:7
  elbow:-6
- eldest:4
- electric:-5
- eleven:2
- elle:3
+ eldest:2
+ electric:-6
+ eleven:7
+ elle:1
  else:-10
- embarrass:1
- emergency:12
- empti:-4
- empty:-3
+ emergency:14
+ empti:-6
+ empty:-8
  emu:-9
- emulsion:-1
+ emulsion:-3
  en:-2
- enamel:-10
- encima:11
- end:-11
- ended:-10
+ enamel:-8
+ encima:13
+ end:-10
+ ended:-12
  ends:2
  enfant:-9
- engine:-2
- english:-7
- enjoy:-1
- enough:-20
+ engine:-3
+ english:-5
+ enough:-19
  entire:-6
  entry:-8
  envelope:-8
- eo:-3
+ eo:-5
  equal:-7
- er:-7
- error:3
- erst:12
- erupt:17
+ er:-8
+ error:1
+ erst:9
+ erupt:16
  es:-9
- espresso:-4
- essential:-12
- essentielle:-2
+ essential:-11
+ essentielle:1
  essig:-1
  est:6
  esta:-8
- et:3
+ et:5
  ethanol:-4
- eucalyptu:6
- eur:-3
- euro:-1
- euros:-7
- evening:-9
- ever:-8
- every:-17
- everybody:-11
+ eucalyptu:4
+ eur:-2
+ euros:-5
+ even:-4
+ evening:-8
+ event:-1
+ ever:-9
+ every:-18
+ everybody:-9
  everyday:-3
- everyone:-6
- everyth:-9
- everywhere:-7
- evoo:-1
+ everyone:-5
+ everyth:-6
+ everywhere:-9
+ evoo:-2
  ewes:-2
- exact:-9
+ exact:-10
  exam:-1
- except:-5
- exces:-10
- excuse:-5
+ example:-3
+ excel:-1
+ except:-6
+ exces:-12
+ excuse:-7
  expect:-1
- expert:-1
+ expert:-3
  explain:-14
  explod:11
- export:-11
- extra:-9
- extract:-9
- extractor:-3
- eye:16
- eyeball:-12
+ export:-10
+ extra:-10
+ extract:-7
+ extractor:-2
+ eye:17
+ eyeball:-10
  eyebrow:6
- eyelid:11
+ eyelid:12
  eyes:1
- eyewash:-8
- f:-8
+ eyewash:-7
+ f:-9
  face:-6
- faceful:13
+ faceful:16
  faces:-3
- facial:-1
+ facial:-2
  fact:-1
- fade:-7
- faded:-4
- fail:-14
- failur:-7
- faint:-5
- fair:-2
+ fade:-10
+ faded:-3
+ fail:-13
+ failur:-8
+ faint:-1
+ fair:-3
  faire:1
- fait:16
+ fait:15
  fall:-2
- fallen:-2
+ fallen:-1
  falls:-4
  false:-13
- fami:-7
+ fami:-8
  fan:-9
- fancy:-8
- far:-9
- farm:-8
- farmer:-6
- fast:3
+ fancy:-7
+ far:-11
+ farm:-7
+ farmer:-4
+ fast:6
  faster:-7
- fat:-21
- fats:-11
- fatty:-1
- fault:-9
- faut:-12
- favour:-4
- favourite:-8
+ fat:-19
+ father:-2
+ fats:-14
+ fault:-6
+ faut:-11
+ favour:-3
+ favourite:-5
  fear:-6
- feather:-9
- feb:-4
- february:-6
- fed:-10
- fee:-2
- feed:3
- feedback:-1
- feel:9
+ feather:-8
+ feb:-5
+ february:-5
+ fed:-11
+ fee:-3
+ feed:2
+ feedback:-2
+ feel:8
  feels:1
- feet:-2
- fell:6
- fellow:-4
- felt:4
+ feet:-3
+ fell:7
+ fellow:-2
+ felt:3
+ fence:-2
  fetch:-4
  fete:-1
  few:-6
- field:-1
+ field:-3
  fifteen:-9
- fifth:-6
- fifty:-4
+ fifth:-8
+ fifty:-6
  fig:-5
- fight:-7
- figur:-9
- figure:-18
- file:-10
- fill:-4
- fille:10
+ fight:-8
+ figur:-11
+ figure:-16
+ file:-9
+ fill:-7
+ fille:11
  fills:-7
- film:-5
- fils:10
- filter:-8
- fin:-5
- final:-13
- find:-9
- finds:-7
- fine:-10
- finer:-4
- finger:9
- fingernail:9
- fingertip:12
- finish:-2
- finland:-3
- fir:1
- fire:10
- firm:-12
+ film:-10
+ fils:9
+ filter:-9
+ fin:-7
+ final:-12
+ find:-8
+ finds:-9
+ fine:-12
+ finer:-6
+ finger:7
+ fingernail:10
+ fingertip:13
+ finish:-5
+ finland:-1
+ fir:-1
+ fire:8
+ firm:-14
  first:-2
- fish:2
- fist:3
+ fish:3
+ fist:4
+ fists:-2
  fit:-3
  fits:-15
- fixed:-1
- fizz:5
- fl:-11
+ five:-2
+ fixed:-2
+ fizz:2
+ fl:-8
  flak:-1
- flake:14
- flaky:-6
- flame:-6
- flannel:1
+ flake:12
+ flaky:-5
+ flame:-8
+ flannel:7
  flar:4
- flash:-5
- flat:-1
- flatmate:-2
+ flash:-8
+ flat:-3
+ flatmate:-1
  flea:-3
- fleck:2
  flew:7
- flick:9
+ flick:14
  float:-10
- flood:-7
+ flood:-8
  floor:3
  floral:-3
- flour:-3
- flower:5
- flu:3
- fluff:8
+ flour:-5
+ flower:7
+ flu:2
+ fluff:10
  fluid:-5
- flung:3
+ flung:-1
  flush:2
- fly:6
- fo:-7
- foam:6
- foams:-4
- foamy:9
+ fly:5
+ fo:-8
+ foam:4
+ foams:-3
+ foamy:8
  fog:-9
- fogg:10
- foggy:9
- fold:5
- folks:-5
- follow:-10
- fond:1
+ fogg:12
+ foggy:7
+ fold:3
+ folder:-1
+ folks:-6
+ follow:-6
+ fond:-2
  food:-6
  fool:8
- foot:-4
+ foot:-6
  football:-3
- for:-3
- force:3
- forearm:14
- forehead:13
- forest:-1
- forever:-8
- forget:-10
- forgive:-6
+ for:-4
+ force:4
+ forearm:12
+ forehead:15
+ forest:-2
+ forever:-7
+ forget:-6
+ forgiv:2
+ forgive:-7
  forgot:-2
  forgotten:-14
- fork:-4
- form:-13
- forms:-7
- formula:-6
- fortnight:-6
- forty:-1
- forum:-11
- forward:4
- found:1
- four:-1
- fourteen:-1
- fourth:-4
- frag:6
- fragrance:-2
+ fork:-6
+ form:-12
+ forms:-8
+ formula:-8
+ fortnight:-7
+ forty:4
+ forum:-7
+ forward:2
+ found:-2
+ fourth:-5
+ frag:5
+ fragrance:-3
  frais:13
- fram:-1
  frame:-2
- free:-10
- freez:-1
+ free:-8
  freeze:-3
- freezer:-8
- french:-1
- fresh:10
- friday:3
- fridge:-16
- fried:-6
- friend:-4
+ freezer:-11
+ french:-2
+ fresh:7
+ friday:4
+ fridge:-15
+ fried:-5
+ friend:-7
  frighten:-5
  frist:-5
  from:-2
  front:-9
- frost:-6
- frotte:7
- froze:-8
- frozen:-8
- fruit:-1
+ frost:-7
+ frotte:10
+ froze:-7
+ frozen:-9
  fry:-9
- fryer:-6
+ fryer:-8
  fudge:5
- full:-2
- fully:-2
- fume:-12
- fumes:2
- fun:-2
- funny:-3
+ full:-1
+ fully:-5
+ fume:-10
+ fumes:-1
+ fun:-1
+ funnel:3
+ funny:-4
  fur:3
- further:-4
- fuss:-1
+ further:-5
+ fuss:1
  fussy:-3
  fwd:-3
  g:-21
- gallon:-10
- gant:6
- gants:-12
+ gallon:-9
+ gant:5
+ gants:-11
+ ganz:-1
+ gaps:-1
  garage:-2
  garden:-3
  gardener:-5
- garganta:7
- garlic:-5
- gas:-5
- gata:15
- gate:-10
- gather:-5
- gauntlet:-2
- gave:-1
- gear:-5
- gebissen:8
- gefasst:13
+ garganta:9
+ garlic:-6
+ gas:-6
+ gata:12
+ gate:-7
+ gauntlet:-3
+ gave:-4
+ gear:-3
+ gebissen:9
+ gefasst:12
  gekippt:9
- gel:-11
- gelaufen:17
- gell:-18
- generou:-6
- gent:-4
- gentle:-10
+ gel:-9
+ gelaufen:15
+ gell:-16
+ generou:-5
+ gent:-1
+ gentle:-9
  gentleman:3
- gerade:-8
- geranium:-3
- gesicht:7
+ gerade:-7
+ geranium:-2
+ gesicht:8
  gespritzt:3
  gestern:10
- get:-14
- getrunken:16
- gets:-12
+ get:-13
+ getrunken:20
+ gets:-11
  gett:-13
- gf:8
- ghee:-10
- gicle:-4
- gift:-6
- gifts:-6
- girasol:-2
- girl:3
- girls:1
- giv:3
- give:-2
- given:-9
- gives:-5
+ gf:9
+ ghee:-7
+ gicle:-2
+ gift:-5
+ gifts:-5
+ girasol:-3
+ girl:-2
+ girls:2
+ giv:2
+ give:-4
+ given:-7
+ gives:-4
  glad:-4
- glass:2
- glassy:-4
+ glass:1
+ glassy:-7
  glaze:-5
  glide:-1
- glitter:-9
+ glitter:-7
  glop:-6
- glossy:-8
- glov:-1
- glove:7
- glue:8
- glugg:-4
- glycerine:-5
- glycerol:-1
- gm:-2
- gms:-11
- go:-2
- goat:-5
- goats:-11
- god:-9
- goes:-3
- goggl:1
- going:10
- gold:-6
- gone:7
- good:1
+ glossy:-10
+ glov:-2
+ glove:6
+ glue:5
+ glued:-2
+ glugg:-3
+ glycerin:-4
+ glycerine:-3
+ gm:-1
+ gms:-10
+ go:-1
+ goat:-6
+ goats:-10
+ god:-8
+ goes:1
+ going:11
+ gold:-10
+ gone:5
+ gonna:-1
  goodnes:-7
- goose:-6
- gorge:12
- gorgeou:-2
- got:3
- gota:-1
- goutte:12
- gr:-11
- grab:11
- grabb:3
+ goose:-5
+ gorge:11
+ gorgeou:-6
+ got:2
+ goutte:10
+ gr:-10
+ grab:10
+ grabb:2
  grad:-4
  grade:-4
  grain:7
- grainy:-5
- gram:-13
- grams:-13
- gran:-1
- grand:-3
- grandad:-6
+ grainy:-4
+ gram:-9
+ grams:-14
+ gran:-2
+ grand:-2
+ grandad:-2
  grandchildren:-4
  granddaughter:-5
- grandfather:-14
+ grandfather:-13
  grandma:-13
- grandmother:-13
- grandpa:-9
- grandson:4
+ grandmother:-11
+ grandpa:-7
+ grandson:6
  granny:-1
  granul:11
- grape:5
- grapese:-8
+ grape:4
+ grapese:-5
  grasa:1
- grat:-7
- grate:-4
- grateful:-5
- graz:-4
- greas:-2
- grease:-2
- greaseproof:-1
- greasy:-9
+ grass:1
+ grat:-8
+ grate:-3
+ grateful:-3
+ graz:-1
+ greas:-1
+ grease:-3
+ greaseproof:-6
+ greasy:-11
  great:-11
- green:-10
- greeting:-7
+ green:-3
+ greeting:-5
  grey:9
- gritty:9
- groomer:-6
- ground:-8
- groundnut:-11
- group:-7
- grown:5
+ gritty:10
+ groomer:-3
+ ground:-10
+ groundnut:-12
+ group:-8
+ grown:9
  grows:-1
  guant:-9
- guess:-3
+ guess:-2
  guest:-8
- guild:-8
- guinea:11
- guitar:-5
- gulp:5
- gums:10
- gutter:-2
- guys:-11
- h2o:-12
- h3:-5
- h:1
- ha:9
- hab:10
- habe:9
- haben:10
- hacia:-11
- hack:9
+ guild:-9
+ guinea:10
+ guitar:-4
+ gulp:6
+ gums:14
+ guys:-8
+ h2o:-16
+ h3:-6
+ ha:7
+ hab:8
+ habe:10
+ haben:11
+ habit:-1
+ hacia:-13
+ hack:8
  had:6
- hadnt:-2
+ hadnt:-4
  hago:14
- haha:-12
+ haha:-11
  hair:6
  half:1
- halfway:1
- hall:-6
- halo:7
- hals:9
- halv:-5
+ halfway:-1
+ hall:-8
+ halo:9
+ hals:12
+ halv:-7
  halve:-1
- hamster:8
- hand:2
+ hamster:9
+ hand:3
  hande:-7
  handful:-12
  handl:-4
- handle:-9
- handout:-8
- handrucken:10
+ handle:-7
+ handout:-11
+ handrucken:7
  hands:-13
  handschuhe:-10
- handsome:-7
+ handsome:-9
  handwrit:-6
- handwritten:-2
- hang:3
+ handwritten:-1
+ hang:4
  hanger:-3
- hangs:-7
- happen:1
+ hangs:-10
+ happen:3
  happy:-9
  harbour:-3
- hard:1
- harden:-10
- harder:-4
- hardnes:-9
- hardware:-8
- harm:-7
+ harden:-7
+ harder:-6
+ hardnes:-11
+ hardware:-5
+ harm:-8
  harsh:-14
- harvest:-2
- has:5
- hasnt:6
- hat:18
- hate:-7
+ harvest:-1
+ has:7
+ hasnt:5
+ hat:17
+ hate:-8
  hates:-8
- hatte:11
- haut:-15
+ hatte:13
+ haut:-16
  hav:1
- have:-1
- havent:-5
- hay:-1
- haze:3
+ have:-2
+ havent:-9
+ hay:-3
+ haze:4
  hazelnut:-5
- hdpe:-2
- he:8
- head:-4
- headache:-2
+ hdpe:-3
+ he:6
+ head:-7
  heads:3
- heal:-9
- heap:-3
- hear:2
- heard:-5
- hears:-4
- heart:-8
- heat:-13
+ heal:-10
+ heap:-4
+ hear:3
+ heard:-2
+ hears:-2
+ heart:-10
+ heat:-12
  heats:-1
  heaven:-6
- heavy:-20
- hed:-5
+ heavy:-19
+ hed:-8
  hedgehog:4
- heel:11
- heels:-10
+ heel:13
+ heels:-9
  height:-6
- held:-7
- hell:8
- hello:2
+ held:-6
+ hell:9
  helo:-1
  help:8
- helper:-4
- helpful:-4
- helps:-2
- hemp:-8
- hempse:-1
- hen:5
- hence:-9
- hens:5
+ helper:-2
+ helpful:-6
+ hemp:-7
+ hen:9
+ hence:-7
+ hens:2
  her:4
- here:-14
+ here:-13
  hers:-18
- herself:2
- hes:7
- heute:7
- hey:6
+ herself:5
+ hes:8
+ heute:8
+ hey:5
  hi:1
- hiccup:11
+ hiccup:12
  hice:9
  hid:-1
- hidden:-10
- hier:10
- high:-8
+ hidden:-6
+ hier:14
+ high:-6
  higher:-5
- hija:4
  hills:-4
- him:3
- his:7
- hiss:6
- history:-9
- hit:3
- hits:-7
- hive:-1
+ him:2
+ himself:1
+ his:9
+ hiss:8
+ history:-6
+ hit:6
+ hits:-8
  hives:-3
- hiya:-4
- hm:-5
- ho:9
- hoarse:12
- hob:-9
- hobby:-5
- hola:-8
- hold:6
- holds:-5
- hole:11
- holes:9
+ hiya:-5
+ hizo:-3
+ hm:-3
+ ho:6
+ hoarse:10
+ hob:-7
+ hobby:-3
+ hola:-5
+ hold:3
+ holds:-2
+ hole:10
+ holes:11
  holiday:-4
- home:-8
- homework:-1
- honest:2
- honey:-10
- hood:-9
+ home:-9
+ honest:-1
+ honey:-9
+ hood:-7
  hook:-6
- hop:-4
- hope:-9
- hoped:-7
- hopeful:-1
- horse:-12
+ hop:-3
+ hope:-7
+ hoped:-4
+ horse:-13
  hose:-6
- hosed:-4
- hospital:1
- hot:8
+ hosed:-6
+ host:-1
+ hot:6
  hotter:-1
- hour:9
- hours:-3
+ hour:8
+ hours:-1
  house:-9
- household:-6
+ household:-11
  how:-7
- howl:-4
- hp:-4
- hrs:-9
- hubby:5
+ howl:-3
+ hp:-1
+ hrs:-6
+ hubby:4
  huele:-8
- huge:-3
- huile:-6
- humid:-10
+ huge:-1
+ huile:-9
+ humid:-9
  humidity:-1
  humo:-4
- humour:-2
- hunch:10
- hund:-5
+ humour:-1
+ hunch:9
+ hund:-6
  hundr:-8
- hung:1
- hurry:1
- hurts:8
- husband:-7
- hut:-3
- hydroxid:-2
+ hungary:-1
+ hurry:3
+ hurt:-2
+ hurts:11
+ husband:-4
+ hut:-2
+ hydroxid:-1
  hydroxide:3
- i:2
+ i:3
  ice:-12
+ ich:-1
  id:-6
- idea:-14
- ideas:-3
- identical:-5
- idiot:7
- if:1
- ignore:-5
+ idea:-13
+ ideas:-2
+ identical:-6
+ idiot:8
+ if:2
+ ignore:-7
  ihr:-9
- il:-6
- ill:-11
- ilse:-5
- im:-2
+ il:-10
+ ill:-12
+ ilse:-2
+ im:-1
  imagin:4
- immer:-3
- impatient:-9
- inch:5
- incident:7
- incl:-2
- includ:-7
- independent:-2
- index:1
- indigo:-10
+ immer:-4
+ impatient:-7
+ inch:6
+ incident:6
+ incl:-1
+ includ:-8
+ independent:-1
+ index:3
+ indigo:-9
  individual:-1
- indoor:1
+ indoor:4
  induction:-1
- ines:-10
- infus:-8
- infusion:-1
- ingredient:-6
- inhal:16
- inhale:3
- ink:-7
- inner:12
- ins:-9
- inside:11
- insist:1
- inspector:-2
- instant:-5
- instead:-13
- instruction:-1
- insulate:-4
- intend:-4
- interest:-1
+ ines:-12
+ infus:-9
+ ingredient:-7
+ inhal:15
+ inhale:4
+ ink:-4
+ inner:15
+ ins:-7
+ inside:8
+ inspector:-3
+ instant:-8
+ instead:-14
+ insulate:-6
+ intend:-3
+ interest:-2
  internet:-6
- into:2
- iron:-5
+ into:1
+ iron:-7
  is:-5
  ish:-2
- isnt:-9
- isopropyl:11
+ island:-1
+ isnt:-12
+ isopropyl:10
  issue:-3
  ist:1
  it:2
- itchy:-8
- itd:-7
- item:-6
- itll:-12
- its:1
+ itch:3
+ itchy:-14
+ itd:-6
+ item:-4
+ itll:-11
  itself:-7
- ive:-12
- ivory:6
- j:7
- jabon:-7
- jacket:-5
- jai:13
+ ive:-9
+ ivory:1
+ j:6
+ jabon:-3
+ jacket:-3
+ jai:8
  jam:-6
- jan:-2
- january:-11
- jar:-2
- jars:-7
- je:4
- jean:-6
- jeans:13
- jelly:-9
- jetzt:7
- jo:-7
- join:-1
- jojoba:-5
- jok:-8
- joke:-4
+ jan:-4
+ january:-9
+ jar:1
+ jars:-4
+ je:7
+ jean:-7
+ jeans:14
+ jelly:-10
+ jetzt:5
+ jo:-8
+ job:-1
+ jojoba:-8
+ jok:-10
+ joke:-3
  jours:-2
- judge:-4
- jug:-2
- jugs:-7
+ judge:-5
+ jugs:-6
  juice:6
- july:-11
- jump:1
- jumper:5
- jumps:-4
- june:-11
+ july:-9
+ jump:2
+ jumper:4
+ jumps:-5
+ june:-9
  just:11
+ k:-1
  kann:9
- kaolin:-5
+ kaolin:-4
  karite:-10
- katze:10
- keep:-5
+ katze:9
+ keep:-10
  keeps:9
- kein:-7
- kept:-9
- kernal:-5
- kernel:-16
- kettle:-2
- kev:-1
- key:-3
- keyboard:-6
+ kein:-2
+ kept:-12
+ kernal:-4
+ kernel:-15
+ kettle:-6
+ key:-2
+ keyboard:-4
  kg:-17
- khaki:-1
  kick:-4
- kid:8
+ kid:9
  kidd:-3
- kids:-19
- kills:-3
- kilo:-14
- kilos:-12
+ kids:-16
+ kill:-1
+ kills:-2
+ kilo:-9
+ kilos:-10
  kind:6
- kinda:5
+ kinda:7
  kinder:-12
  kinds:-7
- kiss:-8
- kit:-8
- kitchen:-4
- klebt:12
- kleine:5
- km:-3
- knead:12
- knee:5
- knees:-15
+ kiss:-6
+ kit:-7
+ kitchen:1
+ klebt:10
+ kleine:4
+ km:-2
+ knead:16
+ knee:6
+ knees:-14
  knelt:12
- knew:1
- knife:-8
- knitt:-2
- knock:3
- know:5
+ knew:5
+ knife:-4
+ knitt:-5
+ knock:5
+ know:1
  known:-6
- knows:3
+ knows:1
  knuckl:-3
- knuckle:13
- koh:3
+ knuckle:11
+ koh:4
  kokos:-12
- kokosol:-9
- kokum:-5
+ kokosol:-8
+ kokum:-7
  krakow:-2
- kratzt:3
- l:-11
+ kratzt:2
+ l:-10
  la:-5
- lab:8
+ lab:7
  label:-9
- labell:-1
- labrador:5
- lactate:-5
- lactic:2
- lad:4
- ladi:4
- ladl:-4
- ladle:-2
- lads:-4
- lady:-2
- laid:-6
- lake:-6
+ labell:-2
+ labrador:4
+ lack:-2
+ lactate:-1
+ lactic:3
+ lad:5
+ ladi:5
+ ladl:-3
+ ladle:-7
+ lads:-2
+ lady:-1
+ laid:-8
+ lake:-5
  lamb:-3
+ laminat:-1
  lamio:13
- lamp:6
+ lamp:8
  land:-2
- lane:-6
+ lane:-4
  lang:-1
- langue:-4
- lanolin:-5
- lap:9
- lapp:12
- lard:-8
- large:-3
+ language:-1
+ langue:-5
+ lanolin:-4
+ lap:6
+ lapp:10
+ lard:-7
+ large:-4
  larger:-3
  las:-6
- last:-7
+ last:-8
  lasts:-1
- late:-9
- later:-1
- lather:-12
- lauge:-3
+ late:-8
+ later:-5
+ lather:-11
+ lauge:-4
  laugenspritzer:3
  laugh:-3
- laundry:-4
- laurel:-2
- lava:9
- lavander:-3
- lavender:-20
- law:-8
- lay:-7
- lazy:-4
- lb:-13
- lbs:-14
+ laundry:-5
+ laurel:-3
+ lava:8
+ lavander:-2
+ lavender:-21
+ law:-6
+ lay:-11
+ layer:2
+ lazy:-6
+ lb:-18
+ lbs:-11
  le:7
  leader:-1
  leaf:-1
- leaflet:-7
+ leaflet:-8
  leak:-3
- lean:1
  learn:-5
  learnt:-1
- least:-16
- leather:3
- leathery:10
+ least:-15
+ leathery:7
  leav:-19
- leave:-15
- leche:7
- ledger:-1
+ leave:-12
+ leche:8
  left:1
- leftover:-9
- leg:2
+ leftover:-10
+ leg:4
  legend:-5
- legging:7
- legs:-5
- leim:-9
- lejia:-2
- lemon:-3
- lemonade:-4
+ legging:13
+ legs:-6
+ leim:-8
+ lejia:-4
+ lemon:-6
+ lemonade:-2
  lemongras:-5
- length:-8
- lens:12
- lent:-2
+ length:-7
+ lens:11
+ lent:-1
  les:-6
- less:-8
- lessive:18
- lesson:-2
+ less:-9
+ lessive:14
+ lesson:-3
  let:-9
- letter:-5
- level:-3
+ letter:-4
+ level:-7
  li:-12
- library:-11
- lick:12
+ library:-12
+ lick:14
  lid:-2
- lidd:-5
+ lidd:-7
  lids:-8
- lie:-5
+ lie:-4
  lies:-9
- life:-10
+ life:-9
  lift:11
- lifts:-5
- light:-2
- lighter:-9
- like:-1
- liked:-12
+ lifts:-6
+ light:-4
+ lighter:-7
+ like:1
+ liked:-11
  likes:-11
- likewise:-9
+ likewise:-8
  lilac:-7
- limp:2
- lin:-7
+ lime:-1
+ limit:-5
+ limp:1
+ lin:-2
  line:-12
- lined:-9
+ lined:-11
  linen:-2
  liner:-8
- lines:-9
- link:7
+ lines:-12
+ link:6
  linse:-7
- lip:7
- lippe:9
- lips:8
- list:-12
- listen:-1
+ lip:8
+ lippe:10
+ lips:9
+ liquid:1
+ list:-13
+ listen:-2
  liter:-5
- litr:-14
- litre:-8
+ litr:-16
+ litre:-7
  litro:-10
- litsea:-6
- little:5
- liv:-3
- live:-7
- lived:-15
- lo:4
+ litsea:-5
+ little:7
+ liv:-2
+ live:-6
+ lived:-14
+ lo:5
  loads:-1
  loaf:-3
- loav:-6
- lobster:-5
- lock:-13
+ loav:-5
+ lobster:-3
+ lock:-12
  lodger:-5
- loft:-4
- log:-7
- lol:-8
- long:7
+ loft:-5
+ log:-6
+ lol:-7
+ long:6
  longer:1
- loo:4
+ loo:3
  look:-4
  looks:-15
  loose:-3
  loosen:-7
- los:-1
- lose:-7
+ lose:-8
  lost:4
  lot:-6
- lots:-5
- love:-8
- loves:-6
- low:-17
+ lots:-4
+ loud:-2
+ love:-6
+ loved:-1
+ loves:-8
+ low:-15
  lower:-9
- lowest:3
- lucki:-10
- lucky:-9
- lukewarm:-12
- lump:6
- lumps:-7
- lumpy:-1
+ lowest:2
+ luck:-1
+ lucki:-11
+ lucky:-6
+ lukewarm:-11
+ lump:5
+ lumps:-6
  lunch:-6
+ lunett:-1
+ lungful:-1
  luxury:-1
  lye:1
- lyes:-13
- lyeward:5
- lying:6
- m:-10
- ma:-2
- macadamia:-7
- machine:-3
- mad:5
- madder:-8
+ lyes:-10
+ lyeward:4
+ lying:7
+ m:-9
+ ma:-3
+ macadamia:-5
+ machine:-4
+ mad:7
+ madder:-9
  made:-8
- magazine:-2
- magnet:-8
- mail:-7
- main:7
- mains:-9
+ magazine:-3
+ magnet:-7
+ mail:-6
+ main:6
+ mains:-8
  mais:-3
- mak:-4
- make:-13
+ mak:-5
+ make:-17
  maker:-6
  makes:-11
- mal:3
+ mal:8
  malt:-1
- mama:-14
- man:-11
- mango:-4
- mann:11
- mano:3
+ mama:-12
+ man:-14
+ manag:-1
+ mango:-7
+ mann:9
+ mano:2
  manos:-14
- many:-15
- mar:-4
- marbl:-1
- marble:-1
- march:-10
+ many:-19
+ mar:-5
+ marbl:-2
+ march:-12
  marche:-1
  mare:-5
- marga:-8
+ marga:-5
+ margaret:-2
  margarine:-1
  margin:-7
- mari:6
+ mari:9
  marido:12
- marie:-4
+ marie:-3
  marigold:-1
- marit:-4
- mark:-2
+ marit:-5
  market:-13
- marks:2
  marri:-6
  marta:-1
- mas:-12
+ mas:-13
  mash:-11
  masher:-6
  mask:-9
- mass:-4
- master:-3
+ mass:-5
+ master:-2
  masterbatch:-3
- mat:-4
- match:-5
- mate:4
- material:-10
+ mat:-3
+ match:-6
+ mate:3
+ material:-9
  maths:-3
- matter:6
- max:-2
+ matter:7
+ max:-1
  may:-1
- maybe:7
- meadow:-1
- mean:1
- means:-13
- meant:-8
- meanwhile:3
- measur:-6
- measure:-7
- mechanic:-9
+ maybe:4
+ me:-1
+ means:-12
+ meant:-11
+ meanwhile:2
+ measur:-4
+ measure:-4
+ mechanic:-8
  medium:-6
- meet:-2
- mehr:-3
+ meet:-1
+ meets:-1
+ mehr:-4
  mein:-2
- meine:-8
- meiner:10
+ meine:-9
+ meiner:12
  melange:12
  melt:-2
- melts:-8
- member:-8
- memory:-5
- men:-6
+ melts:-7
+ member:-7
+ memory:-6
+ men:-8
  menthol:-17
- mention:-10
- mentor:-1
- merci:-9
- mes:7
- mess:-6
- messag:5
- message:-5
+ mention:-8
+ mentor:-2
+ merci:-10
+ mes:8
+ mess:-8
+ messag:6
+ message:-7
  metal:-7
- meter:-4
- method:-11
- metio:18
- metr:-1
- metric:-7
+ meter:-7
+ method:-7
+ metio:15
+ metr:-2
+ metric:-5
  mezcla:-7
  mi:8
- mica:-16
- mich:-2
- microwave:7
- mid:-4
- middle:-2
- midnight:5
- miel:2
- might:-2
- mild:-16
- miles:-6
- milky:-3
- mill:-9
- millilitr:-1
- mine:5
+ mica:-15
+ mich:-5
+ microwave:10
+ mid:-3
+ middle:2
+ midnight:4
+ might:-4
+ mild:-19
+ miles:-7
+ milk:2
+ milky:-6
+ mill:-10
+ min:-3
+ mind:3
+ mine:6
  mini:5
  minimum:-1
- mins:10
+ mins:9
  mint:-6
- minus:-7
- minut:-7
- minute:-4
- minuten:6
- minuto:-17
+ minus:-5
+ minut:-6
+ minute:-2
+ minuten:10
+ minuto:-16
  mir:-3
- mis:4
- mishap:-9
- misread:-3
- miss:-9
- mist:3
+ mis:3
+ mishap:-3
+ misread:-5
+ miss:-8
  mistak:-1
- mistake:8
+ mistake:7
  mistook:9
- mit:2
- mitts:2
- mix:3
+ mit:7
+ mitts:3
+ mix:4
  mixed:8
- mixer:-3
- mixes:6
- mixeur:-9
+ mixer:-5
+ mixes:5
+ mixeur:-8
  mixture:-2
- ml:-6
- mm:-2
- modern:-8
- moi:-8
- mold:-1
+ ml:-4
+ mm:-1
+ modern:-9
+ moi:-9
  molde:6
- mom:-4
- moment:4
- moms:2
+ mom:-6
+ moment:3
  mon:7
- money:-8
- month:-1
- mood:-2
+ monday:1
+ money:-6
+ monsoon:-1
+ month:-2
+ mood:-1
  moon:-5
- mop:-1
- mopp:4
- more:-16
- morn:4
- mosquito:-4
+ mop:-3
+ mopp:7
+ more:-19
+ morn:2
+ mosquito:4
  most:10
- mother:-6
+ mother:-9
  motor:-1
- mould:-12
- mouldy:-7
- moule:4
+ mould:-14
+ mouldy:-9
+ moule:6
  mountain:-7
- mousse:-6
- mouth:10
+ mousse:-9
+ mouth:9
  mouthful:8
- mov:1
- move:-6
- moved:-11
- moves:-2
- mr:6
- mrs:-5
- much:-19
- mucho:15
- mud:-10
- muddy:-2
- muffin:-9
- mug:2
- multipli:-5
+ mov:2
+ move:-5
+ moved:-10
+ moves:-3
+ mr:8
+ mrs:-6
+ much:-18
+ mucho:16
+ mud:-9
+ muddy:-1
+ muffin:-8
+ mug:1
+ multipli:-4
  mum:-3
- mund:9
- music:-4
- muss:3
- mustard:-5
- mutton:-6
- muzzle:10
- my:-1
- myself:10
- n:4
- nach:4
- nachsten:1
- nail:-4
- nails:7
- name:-17
- named:-2
- names:-10
+ mund:8
+ mush:-1
+ music:-2
+ muss:-1
+ must:1
+ mustard:-8
+ mutton:-7
+ muzzle:13
+ myself:9
+ n:3
+ nach:5
+ nachsten:6
+ nah:6
+ nail:-3
+ nails:8
+ name:-18
+ named:-4
+ names:-9
  nan:-10
  nap:-1
  napkin:-2
- narrow:-15
- nase:-2
- natronlauge:13
- natural:1
- nbsp:-5
+ narrow:-14
+ nase:-3
+ natronlauge:17
+ nbsp:-6
  ndash:-10
- ne:-6
+ ne:-7
  near:-18
- nearer:-3
- nearest:-8
- neat:3
+ nearer:-2
+ nearest:-10
+ neat:1
  neck:3
- need:-6
- needle:-2
+ need:-8
+ needle:-1
  neednt:-1
- needs:-13
- neem:-9
+ needs:-9
+ neem:-8
  negative:-7
- neighbor:2
  neighbour:-9
- neither:-3
- nephew:3
- neroli:-1
+ neither:-5
+ nephew:5
  nerv:-4
- nervou:-8
- net:-5
- nettle:-3
- neutral:-1
- neutralis:12
- neutralise:6
- never:-7
- new:-10
+ nervou:-9
+ net:-4
+ nettle:-4
+ neutral:1
+ neutralis:8
+ neutralise:4
+ never:-9
+ new:-8
  newbie:-7
- newcomer:-1
- news:7
- newsletter:-7
+ newcomer:-3
+ news:5
+ newsletter:-6
  newspaper:-1
- next:-4
+ next:-5
  nez:11
- ni:-11
- nice:-17
- nicer:-3
+ ni:-12
+ nice:-15
+ nicer:-2
  nicht:3
  nick:7
  niece:-7
- night:7
- nine:-1
- nineteen:-6
- ninety:-12
- ninos:-10
- nitrile:-11
- no:1
- nobody:-21
- noch:11
- non:-4
+ night:6
+ nine:-3
+ nineteen:-5
+ ninety:-11
+ ninos:-12
+ nitrile:-9
+ no:-2
+ nobody:-23
+ noch:10
+ non:-3
  none:-10
- noon:-3
- nor:1
- normal:-13
- nos:-9
- nose:1
- nostril:7
- note:7
- notebook:-14
+ noon:-4
+ noor:-1
+ nor:-1
+ normal:-11
+ north:-3
+ nos:-7
+ nose:2
+ nostril:10
+ not:-2
+ note:5
+ notebook:-15
  noted:-1
- notes:-17
- noth:-6
+ notes:-19
+ noth:-5
  notic:7
- notice:5
+ notice:6
  nov:-2
- november:-10
- now:18
- nowhere:-4
+ november:-9
+ now:16
+ nowhere:-3
  nr:-5
  numb:12
- number:-17
- nur:6
- nursery:-6
- nut:-3
- nuts:-7
- o:-4
- oak:-9
+ number:-15
+ nur:5
+ nurse:-1
+ nursery:-5
+ nut:-2
+ nuts:-8
+ o:-6
+ oak:-11
  oat:-8
- oatmeal:-8
- oats:-17
- obvious:-4
- oclock:-1
- october:-5
- odd:5
- oddly:-4
- oder:-2
+ oatmeal:-6
+ oats:-15
+ obviou:-1
+ obvious:-6
+ oclock:1
+ october:-4
+ odd:4
+ oddly:-3
+ oder:-5
  oeil:3
- of:1
- off:5
+ off:4
  offcut:-1
  office:-4
  often:-6
- oh:6
+ oh:7
+ ohio:-1
  ohne:-6
- oi1:-1
- oiled:-4
- oils:-17
+ oi1:-2
+ oil:-2
+ oiled:-2
+ oils:-12
  oily:-8
- ojo:1
- ojos:-6
+ ojo:4
+ ojos:-7
  ok:-15
- okay:-9
- ola:11
- old:6
- olden:1
- older:-6
- oldest:-9
- olds:-8
- oleic:-10
- olein:-2
+ okay:-10
+ ola:10
+ old:5
+ older:-5
+ oldest:-6
+ olds:-7
+ oleic:-9
+ olein:-1
  oliv:-4
- oliva:-14
- olive:-9
- olivenol:6
- olla:-6
- olvie:-9
+ oliva:-15
+ olive:-8
+ olivenol:5
+ olla:-5
+ olvie:-7
  oma:-6
- omg:13
- on:-5
- once:-14
+ omg:10
+ on:-6
+ once:-17
  one:-1
- ones:-11
- onion:6
- only:-5
- onto:-3
- oo:-6
+ ones:-9
+ onion:4
+ only:-6
+ onto:-1
+ oo:-2
  op:-2
- open:8
- opens:7
- operator:-9
- opinion:-11
- or:-11
- orange:-9
- order:-8
- ordinary:-10
- original:-5
- otherwise:4
- ou:-7
- ouch:-4
- ought:-4
+ open:6
+ opens:4
+ operator:-10
+ opinion:-9
+ or:-10
+ orange:-13
+ order:-7
+ ordinary:-9
+ original:-4
+ other:1
+ otherwise:2
+ ou:-9
+ ouch:-7
+ ought:-3
  ounc:-13
- ounce:-4
- our:2
- ours:-9
- out:-5
- outdoor:-13
- outside:-9
+ ounce:-5
+ ours:-10
+ out:-6
+ outdoor:-14
+ outside:-11
  oval:-5
  oven:-14
- over:3
+ over:4
  overall:-1
- overdo:-8
- overfat:-7
- overheat:-8
- overkill:-5
+ overdo:-10
+ overfat:-4
+ overheat:-11
+ overkill:-7
+ overnight:-1
  ow:10
- owe:-6
- own:-9
- oxide:-10
+ owe:-7
+ own:-8
+ oxide:-11
  oyl:-4
  oz:-11
- ozs:-10
- p:-16
- pack:-2
+ ozs:-9
+ p:-14
+ pack:-4
  packet:-1
- pad:4
- paddle:-3
- pads:-7
- page:-11
- pages:-2
- paid:4
- pail:-7
- pain:8
- paint:-9
- pair:-13
- pairs:-10
- pale:-5
- palm:-12
- palms:9
- pan:-6
- pancak:-8
- panic:-1
- panick:6
+ pad:3
+ paddle:-1
+ pads:-8
+ page:-13
+ pages:-1
+ paid:1
+ pail:-8
+ pain:9
+ paint:-6
+ pair:-15
+ pairs:-9
+ pale:-4
+ palm:-17
+ palms:10
+ pan:-3
+ pancak:-6
+ panic:-2
+ panick:7
  pans:2
  pantry:8
- paper:-1
- par:3
+ par:2
  para:-1
- paragraph:-6
+ paragraph:-5
  parcel:-4
- parent:1
- parfum:10
- parish:-10
- park:10
+ parent:-1
+ parfum:13
+ parish:-5
+ park:5
  parrot:6
- part:-13
+ part:-9
  partial:-2
- participant:-1
- partner:-11
- parts:-4
+ partner:-9
+ parts:-5
  party:-5
- pas:-4
- paso:-8
- pass:-2
- past:-4
- paste:-2
+ pas:-7
+ paso:-9
+ pass:-3
+ past:-3
+ paste:-4
  pastry:-4
- patch:10
+ patch:7
  patchouli:-5
- pate:3
+ pate:4
  patience:-12
- patient:-5
- patio:4
- patt:9
+ patient:-6
+ patio:1
+ patt:11
  pattern:-1
- paw:8
+ paw:9
  paws:-1
  pay:-2
- pays:-2
- pcs:-4
- pct:-2
+ pays:-3
+ pcs:-6
+ pct:-1
  pdf:-6
- pea:-4
+ pea:-5
  peach:-3
- peanut:-2
- pearl:10
- peau:-6
- peck:9
- peek:-13
+ peanut:-1
+ pearl:11
+ peau:-7
+ peck:7
+ peek:-12
  peel:8
  pellet:-2
- pen:-7
- pencil:-1
- peony:-2
- people:-11
- peppermint:4
- per:-10
- percent:-18
- percentag:-11
- perfect:-3
- perfume:-2
- perhap:1
+ pen:-5
+ pencil:-4
+ people:-15
+ peppermint:6
+ per:-8
+ percent:-16
+ percentag:-10
+ perfect:-1
+ perhap:-1
  period:-4
- perro:9
- petal:-3
+ perro:11
+ petal:-2
  petit:6
- petra:-5
+ petra:-3
  petroleum:-10
- pets:-10
- peu:-13
+ pets:-7
+ peu:-12
  peut:-3
  ph:-6
- pharmacy:-1
- phase:-6
- phone:-8
- photograph:-3
- piano:-1
+ pharmacy:-2
+ phase:-7
+ phone:-7
+ photo:-2
+ photograph:-2
  pica:-11
- pick:-1
- picks:-4
- pictur:-2
+ pick:-5
+ picks:-3
+ pictur:-3
  picture:-5
  pie:-5
- piec:-3
- piece:-8
- pied:-7
+ piec:-5
+ piece:-6
+ pied:-6
  pieds:-5
  piel:-4
  pies:-5
- pig:7
+ pig:6
  pigs:-3
- pillow:-7
- pillowcase:-3
- pin:7
- pinch:3
+ pillow:-9
+ pillowcase:-5
+ pin:8
+ pinch:7
  pine:-5
  pinhole:-5
- pink:5
- pint:-14
- pints:-10
- pipe:-8
- pipette:11
- pique:-10
- pitcher:12
- pizza:-5
+ pink:4
+ pint:-10
+ pints:-12
+ pipe:-6
+ pipette:8
+ pique:-11
+ pitcher:13
+ pizza:-8
  pko:-6
- place:6
- plain:-12
- plan:-8
- plane:-6
- plann:-6
- plant:-1
+ place:1
+ plain:-14
+ plan:-9
+ plane:-7
+ plann:-8
+ plant:-2
  plaster:4
- plastic:-6
- plate:-15
- play:2
- pleas:-7
- please:-15
- plenty:-6
- plop:2
- plopp:9
- plot:-1
- pls:-8
- plum:5
- plumber:-3
+ plastic:-7
+ plate:-14
+ play:8
+ pleas:-9
+ please:-11
+ plenty:-8
+ plop:3
+ plopp:10
+ pls:-11
+ plum:9
+ plumber:-1
  plus:-3
- plz:-11
- pm:-5
+ plz:-9
+ pm:-4
  po:-12
- pocket:-7
- poco:3
- point:-3
+ pocket:-6
+ poco:1
+ point:-6
  poison:10
- poked:4
+ poked:6
+ poland:-1
  polish:-10
- polvo:5
+ polvo:7
  polypropylene:-2
- pomace:-9
- pool:-6
- pop:8
- popp:5
+ pomace:-11
+ pool:-3
+ poor:-1
+ pop:4
+ popp:8
  poppy:-6
  por:12
  porcelain:7
- porch:-2
+ porch:-6
  pork:-3
  porque:-1
  porridge:-7
- portion:-2
- porto:-3
- portugal:-8
- possible:-2
- post:-9
+ porto:-2
+ portugal:-6
+ possible:-1
+ post:-11
  postman:-12
  posts:-4
- pot:1
- potasa:-10
- potash:1
- potasse:9
- potato:-16
+ pot:-4
+ potasa:-9
+ potash:2
+ potasse:11
+ potato:-15
  pots:-8
- pottery:-4
- pound:-9
+ pottery:-2
+ pound:-10
  pour:-3
- pours:-10
+ pours:-12
  powder:-5
  power:-5
- pp:-6
- pre:-1
- prefer:-12
+ pp:-5
+ precise:-2
+ prefer:-5
  premix:-4
- prep:-3
+ prep:-2
  prepar:-2
  prepare:-14
- pres:6
- present:-3
+ pres:7
+ present:-5
  preservative:-6
- press:-18
- pretty:-5
+ press:-12
+ pretty:-10
  previou:-6
- pric:-7
- price:-15
- prickl:6
- prickle:-2
- pride:-12
+ pric:-8
+ price:-16
+ prickl:7
+ prickle:3
+ pride:-10
  print:4
  printer:-5
- printout:-5
- pris:9
- probab:6
- problem:-2
- proces:1
+ printout:-7
+ pris:10
+ probab:4
+ problem:-7
+ procedure:-1
  product:-7
- program:-2
- project:-8
- projection:11
- promis:-7
+ production:-1
+ project:-6
+ projection:14
+ promis:-6
  promise:-6
  proper:-8
- proportion:-1
- proud:-5
+ proportion:-3
+ proud:-10
  prov:-1
  prove:-6
- ps:6
- psoriasi:-2
+ ps:5
+ psoriasi:-3
  pub:-2
- publish:-4
- puck:-5
- pucks:-4
- pudd:-5
- puddle:11
+ publish:-3
+ puck:-3
+ pucks:-5
+ pudd:-8
+ puddle:14
  puede:-7
- puff:3
- puffy:9
- pull:7
- pulse:-8
- pumice:-8
- pump:-8
+ puff:4
+ puffy:6
+ pull:4
+ pulse:-7
+ pumice:-11
+ pump:-5
  pumpkin:-6
- pupil:-7
- puppy:2
+ pup:3
+ pupil:-4
+ puppy:4
  pure:-10
- puree:-8
+ puree:-9
  purity:-8
- purple:-4
- purpose:-8
- push:7
- put:-3
- puts:-7
- putty:-1
- puzzle:-2
- pvc:-7
- pyrex:-1
- q:7
+ purple:-5
+ purpose:-7
+ push:5
+ put:-1
+ puts:-10
+ puzzle:-3
+ pvc:-6
+ pyrex:1
+ q:6
  qa:-1
- qty:-7
- quantity:-9
+ qty:-9
+ quantity:-10
  quart:-1
- quarter:-9
- que:4
+ quarter:-6
+ que:3
+ quedo:2
  queen:-6
  quelle:-11
  quemo:-1
- question:-8
- qui:5
- quick:3
- quid:-2
+ query:-1
+ question:-9
+ qui:6
+ quick:1
+ quicker:-1
+ quid:-1
  quiero:-6
- quiet:8
+ quiet:5
  quite:1
- quote:-8
- r:3
- rabbit:10
- rack:-1
- racks:-6
- radiator:-2
- radio:-4
- rag:8
- rain:-10
+ quot:-1
+ quote:-7
+ r:2
+ rabbit:11
+ rack:-3
+ racks:-5
+ radiator:-4
+ radio:-5
+ rag:9
+ rain:-7
  rainwater:-9
- rainy:-3
- rais:2
- raise:-6
+ rainy:-5
+ raise:-7
  ran:3
- rancid:-8
- rang:-5
+ rancid:-7
+ rang:-1
  range:-8
- rapese:-7
- rapsol:-1
+ rapese:-10
  rash:-5
  rate:-10
  rather:-7
- ratio:-2
- raus:-11
- raw:9
- razor:-5
- rbd:-1
- rbo:-9
- re:-2
- reach:-14
+ ratio:-1
+ raus:-10
+ raw:7
+ razor:-8
+ rbd:-2
+ rbo:-8
+ re:-1
+ reach:-16
  react:-1
- read:-8
+ read:-7
  reader:-8
- reads:-8
- ready:-6
- real:-12
+ reads:-10
+ ready:-7
+ real:-8
  realis:-8
- reason:-6
+ reason:-7
  reasonable:-11
- rebatch:-6
- recall:-6
- receipt:-4
+ rebatch:-5
+ recall:-7
+ receipt:-2
  receiv:-2
- recette:-7
- recip:-3
+ recette:-6
+ recip:-2
  recipe:-7
  recipie:-5
- reckon:-11
- recommend:-6
- record:-6
+ reckon:-13
+ recommend:-7
+ record:-7
  recu:11
  red:9
- refin:-4
- refus:3
- regard:-8
- register:-4
- regular:-2
- remain:-7
- remark:-7
- remember:-6
- render:-16
- rent:-1
- renverse:-4
- repeat:-7
- replac:-2
+ refin:-5
+ refus:1
+ regard:-16
+ register:-3
+ regular:-1
+ remain:-6
+ remark:-8
+ remember:-10
+ render:-14
+ renverse:-3
+ repeat:-6
  replacement:-5
- reply:-1
- report:-2
+ reply:-8
+ repost:-1
  request:-4
  rescu:-1
- residue:9
- respect:-1
- respire:11
- respirer:-4
- rest:-15
+ residue:11
+ respect:-2
+ respire:9
+ respirer:-7
+ rest:-14
  restaurant:-4
  result:-3
- retir:-4
- return:-9
- reunion:-1
+ retir:-5
+ return:-7
  rev:-6
- rezept:-2
+ reverse:-1
  ribbon:2
  rice:-14
- riced:-5
- rich:-6
- ricin:-7
- ricino:-2
+ riced:-4
+ rich:-7
+ ricin:-6
+ ricino:-3
  rid:-11
  rien:-1
- right:-7
- rim:-2
- rindertalg:-9
- ring:6
- rings:1
- rins:15
- rinse:1
- ripen:-7
- rises:-3
- risk:-1
- river:-1
+ right:-6
+ rindertalg:-7
+ ring:3
+ rins:13
+ rinse:3
+ ripen:-6
+ rises:-4
+ risk:-2
  rizinu:-8
  road:-7
- roast:-4
- robin:-4
- rock:-10
- roja:-6
- roll:5
- roof:3
- room:-2
+ roast:-5
+ robin:-6
+ rock:-7
+ roja:-7
+ roll:6
+ roof:4
+ room:-4
+ roommate:-1
  root:-3
- rope:-8
- ropes:-5
- rose:-4
- rosemary:-17
- rot:9
+ rope:-9
+ ropes:-4
+ rose:-3
+ rosemary:-18
+ rot:8
  roug:12
- rouge:6
- rough:-12
- round:7
+ rouge:7
+ rough:-11
+ round:6
  row:-9
- rows:-1
- rspo:-2
- rub:-4
- rubb:8
- rubber:-5
- rubbish:-6
- rubs:-5
- rug:-5
+ rub:-2
+ rubb:7
+ rubber:-7
+ rubbish:-7
+ rubs:-6
+ rug:-3
  rugby:-4
- ruhren:-2
- ruin:-12
- rule:-17
+ ruhren:-1
+ ruin:-11
+ rule:-15
  ruler:-2
- rules:-9
- rum:-1
+ rules:-8
+ rum:-2
  run:-5
- runn:-3
- runny:14
+ runn:-5
+ runny:13
  runs:1
- rush:2
  rustic:-4
  rusty:-5
- s0ap:-5
- s:-8
- sack:3
- sad:-6
+ s0ap:-3
+ s:-9
+ sack:2
+ sad:-7
  saddle:-1
- safe:-26
- safety:-5
- sage:-7
+ safe:-20
+ safety:-7
+ sage:-6
  said:-7
- saint:-4
+ saindoux:-1
+ saint:-5
  salad:-6
  sale:4
- salio:2
- salpico:14
- salt:7
+ salio:3
+ salpico:11
+ salt:5
  salto:8
  salty:-2
- same:-3
- sampl:5
- sample:-1
- sand:16
- sandal:13
- sandalwood:-2
+ salve:-1
+ same:-5
+ sampl:8
+ sample:-2
+ sand:17
+ sandal:12
+ sandalwood:-1
  sandpaper:6
- sandwich:-11
- sane:-11
- sanity:-10
+ sandwich:-9
+ sane:-12
+ sanity:-8
  sank:-6
- sans:12
- saponification:-11
+ sans:9
+ saponification:-10
  sat:1
- saturday:1
- sauce:-7
+ saturday:-1
+ sauce:-8
  saucer:1
- sausag:6
- save:-9
+ sausag:4
+ save:-10
  saved:-3
- saves:-4
+ saves:-2
  savon:-3
- saw:-1
- say:-11
- says:-4
- scal:-14
+ saw:-3
+ say:-14
+ says:-5
+ sb:-1
+ scal:-12
  scald:2
- scale:-11
- scalp:-2
+ scale:-14
  scar:-7
  scare:-4
- scary:-3
- scent:-19
- schlimm:9
+ scary:-2
+ scent:-21
+ schlimm:6
  schmierseife:6
- schon:9
- school:-9
+ schon:8
+ school:-10
  science:-6
+ scoop:-1
  scorch:-3
- scout:-5
- scrap:8
- scrape:8
- scraping:5
- scratch:7
- scratchy:-1
- scream:7
- screen:4
- screw:-5
+ scout:-3
+ scrap:9
+ scrape:6
+ scraping:1
+ scratch:9
+ scratchy:1
+ scream:6
+ screen:2
+ screw:-4
  scribbl:-2
- scrub:-9
+ scrub:-8
  scrubb:-2
- se:-3
- sea:-5
- seal:-9
+ se:-5
+ sea:-6
+ seal:-6
  seam:1
  sec:5
- second:-11
+ second:-12
  section:-1
- see:2
+ see:4
  seed:-6
  seeds:-6
- seem:-10
+ seem:-9
  seems:1
- seen:-6
+ seen:-5
  sees:-7
- seife:-8
+ seife:-9
  seifenleim:5
- seit:13
- seiz:-13
- seize:8
+ seit:12
+ seiz:-9
+ seize:6
  self:7
- sell:-11
- seller:-5
- sells:-6
+ sell:-8
+ seller:-2
+ sells:-7
  send:-9
- sense:-7
- sensible:-11
- sensitive:-12
- sent:-1
- sentence:1
- separat:-9
- separate:-8
- separation:-3
- sept:-2
- september:-3
- serv:-2
- sesame:-4
- set:-9
- sett:-8
- settl:-3
- settle:8
+ sense:-5
+ sensible:-14
+ sensitive:-14
+ sent:-2
+ separat:-6
+ separate:-7
+ separation:-1
+ sept:-3
+ september:-5
+ sesame:-7
+ set:-8
+ sett:-7
+ settle:1
  seven:-11
- seventeen:-7
- seventy:-5
+ seventeen:-5
+ seventy:-6
  several:-1
  sew:-2
- sf:-20
- shade:2
+ sf:-18
+ shade:4
  shae:-1
- shak:-9
+ shak:-6
  shake:3
  shaken:1
- shall:-6
- shampoo:-15
- shap:-13
- shape:6
+ shall:-7
+ shampoo:-14
+ shap:-11
+ shape:5
  shar:-9
  share:-7
- sharp:-13
- shatter:-6
- shav:-9
- shave:-7
+ sharp:-14
+ shatter:-7
+ shav:-11
+ shave:-5
  shaving:-1
- she:10
- shea:-8
+ she:12
+ shea:-11
  sheabutter:-3
- shearer:-1
- shed:-5
- sheep:-5
- sheet:-14
- shelf:-10
- shell:-3
- shelter:-1
- shes:13
- shield:-14
- shift:-10
- shilling:-1
- shin:2
- shine:-2
- shins:-8
- shiny:-6
+ shearer:-3
+ shed:-1
+ sheep:-4
+ sheet:-15
+ shelf:-11
+ shelter:-2
+ shes:12
+ shield:-16
+ shift:-8
+ shilling:-3
+ shine:-5
+ shins:-6
+ shiny:-4
  ship:-7
  shirt:2
- shoe:3
- shoebox:-5
- shoes:-10
- shook:-2
+ shoe:5
+ shoebox:-8
+ shoes:-12
+ shook:-4
  shop:-16
- shopp:-2
- shops:-6
+ shopp:-4
+ shops:-5
  short:-3
  shorten:-8
- shot:3
- should:-9
- shoulder:-16
- shout:2
+ shot:4
+ should:-11
+ shoulder:-15
+ shout:-1
+ show:1
  shower:-2
- shown:-4
+ shown:-1
  shows:-9
- shrank:-3
- shred:5
- shut:9
- shy:-1
+ shrank:-1
+ shred:8
+ shrink:-1
+ shut:11
  si:-6
- sich:8
+ sich:10
  sick:-8
- side:6
- sides:-7
+ side:4
+ sides:-8
+ sideway:-1
+ sie:1
  siev:-3
- sieve:-1
- sign:-5
- signal:-4
- silicone:-8
- silk:-4
- silky:2
- sill:-6
- silly:-6
- simmer:-2
- simp:-6
+ sieve:3
+ sign:-6
+ signal:-3
+ silicone:-11
+ silk:-5
+ silky:3
+ sill:-7
+ silly:-8
+ simmer:-1
+ simp:-5
  simple:-6
- sin:11
- since:17
+ sin:9
+ since:16
  sind:8
- sing:8
- single:-4
- sink:-3
+ sing:12
+ single:-5
+ sink:-7
  sinks:-3
- sipp:-1
- sister:-8
- sit:-1
- sits:-1
- six:-6
- sixteen:-7
- sixty:-5
+ sip:1
+ sipp:-2
+ sister:-7
+ sit:-2
+ site:-1
+ six:-3
+ sixteen:-6
+ sixty:-10
  size:-1
- sized:-4
- ski:-7
- skimm:-4
- skin:3
- skinny:-2
- skip:-4
- skipp:-4
+ sized:-6
+ ski:-8
+ skimm:-5
+ skin:1
+ skip:-3
+ skipp:-3
  skull:-4
- slab:-3
- slabs:-8
- slapp:5
- sleep:-11
- sleev:-4
+ slab:-4
+ slabs:-6
+ slapp:4
+ sleep:-13
+ sleev:-3
  sleeve:1
  slept:-4
- slic:1
+ slic:-2
  slice:4
- slick:-2
+ slick:-6
  slid:1
- slight:-10
+ slight:-12
  slime:-6
- slimy:-2
- slip:-4
- slipp:19
- slipper:14
+ slimy:-1
+ slip:-3
+ slipp:10
+ slipper:6
  slippery:-3
- slopp:5
+ slips:-6
+ slopp:7
  slosh:1
- slow:-9
- slug:-8
- slush:-8
- small:-10
- smart:13
- smear:-7
- smel:-5
- smell:-10
+ slow:-4
+ slug:-9
+ slush:-9
+ small:-9
+ smart:14
+ smear:-5
+ smel:-3
+ smell:-8
  smelt:-1
- smok:8
- smoke:-8
- smooth:3
- smudge:-2
- sneez:8
- sneeze:-11
- snow:-9
- so:-14
- soak:8
+ smok:9
+ smoke:-6
+ smooth:4
+ smudge:-3
+ sneez:10
+ sneeze:-10
+ sniff:3
+ snow:-8
+ so:-13
+ soak:10
  soap:2
  soaper:-8
- soapmak:-7
- soaps:-15
+ soapmak:-5
+ soaps:-12
  soapy:9
- sock:5
- socke:9
- socks:10
- soda:-2
- sodium:-1
- soduim:-5
- sofa:10
- soft:-2
+ sock:6
+ socke:10
+ socks:13
+ soda:-1
+ sodium:1
+ soduim:-4
+ sofa:4
+ soft:-4
  soften:-2
- softer:-6
+ softer:-5
  sohn:1
- soil:-10
+ soil:-9
  soir:8
- sold:-11
- soles:11
+ sold:-12
+ soles:12
  soleseife:-7
- solid:-8
- some:7
- somebody:-17
- somehow:-1
- someone:-17
+ solid:-5
+ some:8
+ somebody:-13
+ somehow:-2
+ someone:-20
  someth:-2
  somewhere:2
- son:-2
+ son:-3
+ sons:1
  soon:4
- sooner:-5
+ sooner:-8
  sooo:-1
- sore:5
+ sore:3
  sorry:-12
- sosa:3
+ sort:-2
+ sosa:2
  soude:-2
- sound:-10
- soup:-6
- source:-2
- sous:1
- south:-4
- soy:-6
- soybean:-7
- space:-1
- spare:-6
- spat:11
+ sound:-13
+ soup:-10
+ source:-1
+ sous:2
+ south:-6
+ soy:-5
+ soybean:-8
+ spa:1
+ spaniel:1
+ spare:-8
+ spat:12
  spatula:9
- speak:-5
- spearmint:-4
+ speak:-6
+ spearmint:-5
  speck:-11
- speed:-8
- spell:5
+ speed:-6
+ spell:6
  spend:-1
- spent:-2
+ spent:-4
  spice:-2
  spicy:-4
- spill:-2
- spilt:5
+ spill:-1
+ spilt:6
  spinach:-1
- spirit:1
- spirulina:-9
- spit:10
- spitt:11
- splash:13
- splatter:9
- split:11
- splitt:10
- spoil:-5
- sponge:-10
+ spirit:3
+ spirulina:-7
+ spit:7
+ spitt:8
+ splash:12
+ splatter:11
+ split:10
+ splitt:7
+ spoil:-3
+ sponge:-12
  spoon:5
- spoonful:-6
- spot:8
- spots:-2
- spr:-12
- spray:13
- spread:-2
- spreadsheet:-6
+ spoonful:-3
+ spot:7
+ spr:-13
+ spray:9
+ spread:-1
+ spreadsheet:-4
  sprig:-8
- sprinkl:-11
- sprinkle:-4
- spritz:4
- spritzer:11
- square:-3
- squash:11
+ sprinkl:-7
+ sprinkle:-6
+ spritz:7
+ spritzer:12
+ square:-6
+ squash:8
  squeak:-8
- squirt:11
- sry:-10
+ squirt:9
+ sry:-12
  st:-6
  stable:1
- stack:-1
  stag:-1
  stage:-2
- stain:-12
- stainles:-8
- stair:-14
+ stain:-10
+ stainles:-9
+ stair:-12
  stall:-8
- stamp:-15
- stand:-10
+ stamp:-13
+ stand:-11
  standard:-11
- stank:7
- start:-2
- static:-9
- stay:-14
- stays:-14
+ stank:8
+ stars:-1
+ start:-1
+ static:-8
+ stay:-12
+ stays:-10
  steam:-3
- stearic:-6
- stearin:-7
+ stearic:-8
+ stearin:-6
  steel:-11
- steep:-3
- stelle:9
- step:-11
- stepp:-3
- steps:-8
- stick:-8
- stickblend:-5
- sticky:2
+ steep:-5
+ stelle:10
+ step:-8
+ stepp:-4
+ steps:-7
+ stick:-1
+ stickblend:-6
+ sticker:-1
+ sticky:3
  stiff:-6
- still:6
- sting:7
- stink:-8
- stir:-6
- stirr:-1
- stirs:-7
- stock:-9
- stole:-2
- stomach:8
- ston:-3
+ still:3
+ sting:6
+ stink:-13
+ stir:-9
+ stirr:2
+ stirs:-9
+ stock:-4
+ stole:-1
+ stomach:9
  stone:-2
  stood:-3
- stool:15
+ stool:11
+ stop:1
  stopp:-13
- stops:3
- store:-15
- storm:-12
- story:-9
- stout:-11
- stove:-4
- str:3
- straight:1
- strain:-2
- strainer:-1
- strange:5
- stranger:-1
- strap:7
+ store:-16
+ storm:-13
+ story:-7
+ stout:-14
+ str:2
+ straight:-1
+ strain:-3
+ strange:3
+ strap:4
  straw:-5
- strawberry:-10
- streak:12
- stream:9
+ strawberry:-11
+ streak:11
+ stream:7
  street:-3
- strength:-9
- stretch:-7
+ strength:-10
+ stretch:-4
  strict:-3
- string:-2
- strip:6
- stripe:7
+ string:-1
+ strip:4
+ stripe:6
  stripp:-6
- strong:-4
+ strong:-6
  stronger:-1
- stuck:1
+ stuck:-1
  student:4
  stuff:-2
  stunden:6
- stupid:8
- style:-1
- subject:-7
- subtotal:-2
- such:2
- suck:8
+ stupid:9
+ style:-2
+ subject:-4
+ such:6
+ suck:9
+ sudden:-1
  suds:-1
- suet:-9
- sugar:2
- suis:14
- suit:-8
- sum:-7
- summer:-7
+ suet:-8
+ sugar:1
+ suis:12
+ suit:-7
+ sum:-10
+ summer:-8
  sums:-7
- sun:-3
- sunburn:-4
- sunburnt:11
- sunday:-14
- sunflower:-3
+ sun:-2
+ sunburn:-5
+ sunburnt:6
+ sunday:-11
+ sunflower:-1
  sunflwer:-5
  super:1
  superfat:-23
- superfatt:-4
- supervisor:-8
+ superfatt:-6
+ supervisor:-7
  supp:-4
- supper:5
  supplier:-6
  suppos:-6
- suppose:-11
- sur:1
- sure:-10
+ suppose:-9
+ sure:-9
+ surface:5
  surgra:-17
- surprise:-3
- survive:-1
+ surprise:-4
  suspect:-3
  swallow:5
- swap:-15
- swapp:-8
- swear:-8
+ swap:-12
+ swapp:-11
+ swear:-9
  sweat:-3
- sweaty:11
- sweep:-8
+ sweaty:10
+ sweep:-10
  sweet:-5
- swell:10
- swept:-4
- swig:4
- swimm:-9
- swirl:-15
- switch:-4
- swollen:11
- swore:-7
- syrup:-1
- t:-9
- ta:-9
- tab:-1
- tabl:-6
- table:3
- tablespoon:-1
- tablet:-2
- tack:-2
- taffy:6
+ swell:9
+ swept:-6
+ swig:1
+ swimm:-8
+ swirl:-18
+ switch:-5
+ swollen:13
+ swore:-8
+ t:-8
+ ta:-12
+ tab:-2
+ tabl:-7
+ table:4
+ tablespoon:1
+ tablet:-1
+ tack:2
+ taffy:5
  tag:-11
  tags:-3
  tail:-3
- tak:-10
- take:2
+ tak:-8
+ take:1
  taken:5
- takes:-21
- tale:-3
- talk:-1
- tall:-2
+ takes:-19
+ tale:-4
+ talk:-3
+ tall:-1
  tallow:-5
- tan:-6
+ tan:-7
  tank:-5
- tap:1
- tape:-6
- taped:-5
- tapp:8
- tar:-3
- tare:-12
- tared:-4
- target:-8
+ tap:-1
+ tape:-8
+ taped:-3
+ tapp:7
+ tar:-4
+ tare:-14
+ tared:-7
+ target:-7
  tast:2
- tattoo:-10
- taught:-7
+ taste:-6
+ tattoo:-13
+ taught:-8
  tbh:-1
- tbsp:-3
- td:-11
- tea:3
- teach:-14
- teacher:-7
+ tbsp:-5
+ td:-10
+ tea:2
+ teach:-12
  team:-8
  tear:2
- tears:-5
- teaspoon:-4
- technical:-8
- teenage:-4
+ tears:-8
+ teaspoon:-5
+ technical:-7
+ teenage:-3
  teenager:-2
- teeth:-5
+ teeth:-6
  teh:9
- tel:-4
- telephone:-3
- tell:-6
- tells:-2
+ tel:-1
+ telephone:-2
+ tell:-5
+ tells:-4
  temp:-13
- temperatur:5
+ temperatur:3
  temperature:-11
- temps:-4
- ten:-8
- tender:10
- tengo:3
- tenia:-2
- tenth:-7
- term:-4
- terrace:-2
- terrazzo:-1
- terrible:-5
- terrier:-5
- test:-12
- tester:-7
- tests:-5
+ temps:-6
+ ten:-6
+ tender:11
+ tengo:6
+ tenia:-1
+ tenth:-9
+ term:-3
+ terrace:-4
+ terrible:-2
+ terrier:-8
+ test:-13
+ tester:-6
+ tests:-8
  tete:-5
- text:-1
+ text:-2
  textur:1
  texture:-1
- th:-2
+ th:-3
  than:-17
  thank:-19
  that:-1
- thats:8
- the:-3
- their:3
- them:-6
- themselv:-1
- then:-7
+ thats:10
+ the:-2
+ their:4
+ them:-5
+ then:-6
  ther:13
- there:11
- therefore:-6
- therell:-4
- thermometer:-1
- these:-10
- they:5
- theyd:-7
- theyre:-3
- theyve:5
- thick:-3
- thicken:-14
+ there:10
+ thereabout:-1
+ therefore:-5
+ therell:-5
+ thermometer:-3
+ these:-9
+ they:8
+ theyd:-8
+ theyll:-1
+ theyve:8
+ thick:-6
+ thicken:-13
  thickener:-5
  thicknes:-7
- thigh:14
- thin:-6
- thing:-14
- think:-3
+ thigh:16
+ thin:-2
+ thing:-12
+ think:-2
  thinn:-1
- third:-2
- thirsty:-4
- thirteen:-6
- thirty:-13
+ third:-3
+ thirsty:-3
+ thirteen:-7
+ thirty:-10
  this:1
  tho:5
- those:-16
- though:-6
- thought:4
- thousand:-1
+ those:-17
+ though:-7
+ thought:2
  thread:-8
- threw:7
- throat:2
+ three:-4
+ threw:8
+ throat:1
  throbb:-3
- through:1
- throughout:-5
- throw:-1
- thru:8
+ through:3
+ throughout:-4
+ throw:-2
+ thrown:-1
+ thru:5
  thumb:5
- thumbprint:-1
- thump:11
+ thumbprint:-2
+ thump:6
  thursday:-1
- thx:-12
- tick:4
- ticks:-4
- tidi:-2
- tied:-8
- tiene:1
+ thx:-14
+ tick:3
+ ticks:-5
+ tidi:2
+ tidy:-1
+ tied:-7
+ tiene:2
  tight:-4
- til:-9
- tiles:-10
- till:-4
- tilt:-8
- time:-2
- timer:-8
- times:-6
- tin:-15
- ting:6
- tingl:8
- tingle:4
- tins:-8
- tiny:4
- tip:12
- tipp:-5
- tips:7
+ til:-11
+ tiles:-9
+ till:-6
+ tilt:-5
+ time:-1
+ timer:-10
+ times:-4
+ tin:-14
+ ting:7
+ tingl:7
+ tingle:5
+ tins:-9
+ tiny:2
+ tip:8
+ tipp:-6
+ tips:6
  tired:-8
- tissue:9
- titanium:-3
- title:-4
- to:-5
+ tissue:8
+ titanium:-2
+ title:-3
+ to:-6
  toast:-10
- tochter:5
- today:-3
+ tocar:-1
+ tochter:6
+ today:-1
  toddler:2
- todo:-6
- toe:4
- toes:1
- toffee:5
- together:-9
+ todo:-7
+ toe:3
+ toes:2
+ toffee:3
+ together:-13
  told:-11
- tom:-1
- tomato:-7
- tombee:11
- tomo:10
- tomorrow:3
- tone:-3
- tonight:-1
- too:-12
+ tom:-7
+ tomato:-6
+ tombee:10
+ tomo:11
+ tomorrow:2
+ tone:-1
+ tongue:2
+ tonight:-2
+ too:-13
  took:4
- tools:-12
- toothpaste:7
- top:-10
- topp:-5
- tops:6
- torch:-5
- torn:-5
- total:-16
+ tools:-9
+ toothpaste:4
+ top:-12
+ topp:-4
+ tops:4
+ torch:-7
+ torn:-6
+ total:-10
  touch:-3
- touche:9
+ touche:10
  tournesol:-5
  tousse:4
  tout:-2
- toute:9
- towel:-5
- town:-1
- tr:-11
- trac:-7
- trace:-9
+ toute:13
+ towel:-6
+ town:-2
+ tr:-10
+ trac:-10
+ trace:-11
  track:-2
  tractor:-7
- trago:9
- trail:-2
- train:5
- translat:-3
- translate:-2
- translucent:-3
- transparent:15
+ trago:10
+ trail:-1
+ train:6
+ translat:-2
+ translate:-7
+ translucent:-1
+ transparent:11
  travel:-1
- traver:-1
- tray:-5
- trays:-5
- treasurer:-5
- treat:7
- tree:-4
- trees:-4
- tres:10
- trial:-6
- trick:4
- tried:7
+ tray:-3
+ trays:-6
+ treasurer:-4
+ treat:6
+ tree:-3
+ trees:-3
+ tres:11
+ trial:-8
+ trick:1
+ tried:8
  tries:-7
- trimming:2
- tripl:-4
- tripp:9
- trois:11
- trop:-3
+ trimming:3
+ tripl:-6
+ triple:-5
+ tripp:15
+ trois:9
+ trop:-2
  tropfen:7
- trouble:3
- trouser:13
- true:-11
- trust:-15
+ trouble:-2
+ trouser:10
+ true:-7
+ trust:-13
  truth:-9
- try:-1
- tsp:-13
- tub:-4
- tube:-2
- tubes:-7
- tubs:-11
- tue:-4
- tuesday:5
- tummy:11
- tun:15
- tunnel:-1
- turmeric:-6
+ try:-5
+ tsp:-15
+ tub:-5
+ tubes:-5
+ tubs:-8
+ tue:-5
+ tuesday:1
+ tummy:9
+ tun:10
+ tunnel:-2
+ turmeric:-10
  turn:7
- turns:-10
- tut:9
- tutor:-4
- twelve:-1
- twenty:-4
+ turns:-6
+ tut:10
+ tutor:-5
+ twenty:-9
  twice:6
  twins:-1
- two:4
- ty:-8
+ two:5
+ ty:-9
  typ:-2
- type:3
- typed:-8
- typical:-2
- typo:-8
- typos:-4
- u:-5
- uber:13
+ type:2
+ typed:-10
+ typical:-3
+ typo:-9
+ typos:-5
+ u:-6
+ uber:14
  uberfettung:-6
  ubers:8
- uf:-11
+ uf:-14
  ugh:-6
- ugly:-10
- uh:4
- ul:-11
- ultramarine:-7
- um:8
+ ugly:-8
+ uh:3
+ ul:-8
+ ultramarine:-5
+ um:7
  un:-2
- una:2
- unchang:7
+ una:3
+ unchang:4
  uncle:-10
- uncur:11
+ uncur:9
  und:-7
- under:3
- underneath:11
- underside:7
- understand:-7
- undilut:12
+ under:5
+ underneath:9
+ underside:11
+ understand:-5
+ undilut:10
  undissolv:-2
- une:8
- unicorn:-8
+ une:7
+ unicorn:-9
  unit:-1
- units:-8
+ units:-7
  unmold:4
  unmould:-1
  unopen:-1
  unrefin:-1
  unsaponifi:-2
- unscent:-8
- unterarm:11
- until:1
- up:-1
- update:1
- upside:-5
- urgent:5
- us:-7
+ unscent:-11
+ unterarm:15
+ until:3
+ up:-2
+ update:-1
+ upside:-4
+ upstair:-13
+ urgent:6
+ us:-8
  usable:-12
- usado:-5
- use:-23
- used:-8
+ usado:-4
+ use:-16
+ used:-9
  useful:-6
- useles:-1
- uses:-15
+ uses:-13
  using:-7
- usual:-4
+ usual:-10
  utility:1
- v1:-7
- v2:-10
+ v1:-6
+ v2:-12
  v3:-8
- v4:-3
- v:-2
- value:-8
+ v4:-2
+ v:-3
+ value:-6
  van:-7
- vanilla:-9
+ vanilla:-11
  vapeur:5
- vapor:-3
- varnish:-7
- vaseline:-10
- vaso:9
+ vapor:-4
+ vapour:1
+ varnish:-4
+ vaseline:-5
+ vaso:8
  veces:-6
- vegan:-1
- vegetable:-8
- vent:-11
- veo:10
+ vegetable:-9
+ vent:-9
+ veo:11
  verbena:-1
  verbrannt:7
- verdict:-9
- verify:-9
- verschluckt:13
+ verdict:-11
+ verify:-8
+ verschluckt:11
  verse:3
- version:-13
- very:2
- vet:-1
- veteran:-8
+ version:-10
+ very:3
+ veteran:-7
  video:-10
  viel:-5
- village:-9
+ village:-7
  vinegar:10
  virgin:-4
- visage:9
- visit:-3
- visitor:-4
- vite:-7
- voice:9
- volcano:5
- voll:1
- volume:-7
- volunteer:-12
- vom:9
- vomit:8
- von:3
- vous:-12
- w:7
- waist:-8
- wait:-7
- wake:6
- wakes:4
- walk:10
- wall:-11
- walnut:-14
- wann:-9
- want:-11
+ visage:11
+ visit:-2
+ visitor:-3
+ vite:-5
+ voice:7
+ volcano:2
+ voll:2
+ volume:-10
+ volunteer:-11
+ vom:11
+ vomit:9
+ von:2
+ vous:-10
+ w:6
+ waist:-7
+ wait:-8
+ wake:7
+ wakes:2
+ walk:4
+ wall:-7
+ walnut:-12
+ wander:-1
+ wann:-10
+ want:-13
  wants:-12
- war:2
- wardrobe:-4
- warm:1
- warmer:1
- warn:-2
- was:4
- wash:-2
- wasnt:-4
+ war:-1
+ wardrobe:-5
+ warmer:-2
+ warn:-6
+ was:2
+ wash:-1
+ wasnt:-3
  wasp:-5
  wasps:-2
- wasser:-9
- waste:-8
- watch:-3
+ wasser:-7
+ waste:-7
+ watch:-5
  water:5
- watery:2
+ watery:-1
  watr:-5
- watter:-12
+ watter:-10
  wax:-3
- waxed:-6
- waxy:-1
- ways:-1
- weaker:-7
- wear:-8
- wears:-10
- weather:-11
- website:-1
- wed:-4
- wedd:4
- wee:7
- week:-9
- weekend:-13
- weeks:-22
- weep:1
+ waxed:-8
+ waxy:-3
+ way:-3
+ we:2
+ weak:-3
+ weaker:-6
+ wear:-4
+ wears:-12
+ weather:-9
+ wed:-5
+ wedd:6
+ wednesday:-3
+ wee:5
+ week:-10
+ weekend:-12
+ weeks:-24
+ weep:-1
  weeps:10
- weg:1
- weh:9
+ weg:-1
+ weh:10
  weigh:-18
- weight:-11
- weird:11
- weiss:14
- welcome:-8
- weld:-3
+ weight:-10
+ weird:10
+ weiss:13
+ welcome:-7
+ weld:-2
  well:-10
  welli:-5
  wenn:-14
- were:3
- wet:4
+ went:1
+ were:5
+ werent:-1
+ wet:5
  weve:-15
- what:1
- whatever:-4
- whats:-12
- whatsoever:-4
+ what:-2
+ whatever:-7
+ whats:-13
+ whatsoever:-5
  wheel:-7
  wheez:13
- wheeze:8
- when:3
+ wheeze:10
+ when:1
  whenever:2
  where:8
- whether:-11
+ whether:-8
  which:-18
- whichever:-8
+ whichever:-7
  while:-5
- whip:-1
- whipp:-2
- white:10
- whiteboard:-1
- whiter:-3
- whitish:-1
- who:-3
- whoever:-6
- whole:-1
- wholesaler:-3
- whom:-4
+ whipp:1
+ whisk:2
+ white:7
+ whiteboard:-3
+ whiter:-6
+ who:-1
+ whoever:-4
+ whole:-2
+ wholesaler:-4
+ whom:-3
  whose:-7
  why:-4
- wide:-6
+ wide:-3
  width:-3
- wie:-8
- wife:2
+ wie:-7
+ wife:1
  wiki:-1
- will:-14
+ will:-13
  wind:2
- window:1
- windowsill:3
- windy:-6
- wine:7
+ window:4
+ windy:-4
+ wine:4
  wing:-5
- wins:-14
- winter:-15
- wip:5
- wipe:1
- wiped:9
- wird:-10
- wire:-9
- wise:-14
- wish:-6
- with:-3
- within:-11
- without:-4
- wk:-6
- wks:-4
- wobb:9
- wobbl:4
- woke:7
+ wins:-10
+ winter:-17
+ wip:3
+ wipe:2
+ wiped:10
+ wird:-11
+ wire:-12
+ wise:-10
+ wish:-8
+ with:-4
+ within:-12
+ without:-3
+ wk:-8
+ wks:-5
+ wobb:11
+ wobbl:5
+ woke:11
  wollte:-6
- woman:3
- women:-5
+ woman:9
+ women:-1
  wonder:-8
- wonky:-4
- wont:13
- wood:-7
+ wonky:-2
+ wont:16
+ wood:-6
  wooden:-9
- wool:-5
- word:-4
- words:-9
- wore:-6
- work:-6
- works:-9
+ wool:-3
+ word:-7
+ words:-7
+ wore:-5
+ work:-4
+ works:-7
  worksheet:-1
- workshop:-2
- worktop:-2
- worry:-10
- worse:9
- worst:-7
- worth:-7
- would:-21
- wouldnt:-8
- wow:-2
- wrap:-7
- wrapp:-2
- wrapper:-2
+ workshop:-4
+ worktop:-7
+ worri:-3
+ worry:-6
+ worse:12
+ worst:-5
+ worth:-4
+ would:-23
+ wouldnt:-7
+ wow:-1
+ wrap:-6
+ wrapp:-3
+ wrapper:-3
  wreck:-3
- wrink:2
+ wrink:1
  wrinkl:-1
  wrist:12
- writ:-13
- write:-15
- written:-7
- wrong:-11
+ writ:-12
+ write:-16
+ written:-9
+ wrong:-14
  wrote:-18
  x2:-2
- x:-15
- y:7
- ya:-7
+ x:-12
+ xmas:-5
+ y:6
+ ya:-8
  yall:-4
- yard:-8
- ye:-4
- year:-7
- years:-9
- yellow:7
- yellowish:7
- yesterday:10
+ yard:-7
+ ye:-5
+ year:-8
+ years:-12
+ yellow:8
+ yellowish:8
+ yes:-3
+ yesterday:8
  yet:-12
- yeux:-7
- yield:-6
- ylang:-1
- yo:2
- yoghurt:-7
- yogurt:-6
+ yeux:-6
+ yield:-7
+ ylang:-2
+ yo:-2
+ yoghurt:-8
+ yogurt:-8
  yolk:-2
- you:-3
- youd:-9
- youll:-5
- young:-6
+ you:-6
+ youd:-10
+ youll:-4
+ young:-7
  youngest:4
  your:-2
- youre:-6
- yours:-10
- yourself:-4
- youve:1
- yr:6
- yrs:-7
- zap:-8
- zapp:-5
- zappy:-7
+ youre:-5
+ yours:-8
+ yourself:-2
+ youve:3
+ yr:8
+ yrs:-6
+ zap:-10
+ zapp:-4
+ zappy:-8
  zaps:-17
  zero:-9
- zu:-11
- zum:-5
+ zu:-10
+ zum:-9
  zwei:-3
  £0:-7
  £1:-5
- £2:-5
+ £2:-4
  £3:-5
  £4:-8
- £9:-4
- °c:-16
+ £9:-3
+ °c:-14
  °f:-7
  ·:-4
- ¿la:-11
+ ¿la:-8
  ¿que:-8
- ¿se:-5
+ ¿se:-4
  –:-12
- —:-14
- •:-13
- €:-7
- →:-10
- ☐:-7
---:7
+ —:-18
+ •:-14
+ €6:-1
+ €:-6
+ →:-9
+ ☐:-8
+--:5
 -:-1
 -A:2
--B:14
--C:-3
--D:4
--E:6
--F:-7
--G:-10
--H:9
--I:5
--J:10
--K:6
--L:9
--M:1
+-B:17
+-C:-4
+-D:5
+-E:4
+-F:-9
+-G:-12
+-H:10
+-I:6
+-J:9
+-K:8
+-L:8
+-M:2
 -N:-1
--O:8
+-O:10
+-P:2
 -Q:-3
--R:9
--S:-2
--T:12
--V:-2
--W:4
--Y:-1
--b:2
--d:6
--f:-3
--g:3
--h:11
--j:-5
--k:-4
--l:-2
--m:3
--n:16
--o:4
--p:-1
--q:4
+-R:10
+-S:-4
+-T:9
+-V:-1
+-W:6
+-Y:-3
+-d:7
+-f:-5
+-g:4
+-h:9
+-i:-1
+-j:-4
+-k:-3
+-m:-2
+-n:12
+-o:3
+-p:1
+-q:3
 -r:-1
--s:-6
--t:2
--v:-1
--w:-2
--y:-12
--z:-2
-A-:-5
+-s:-5
+-t:3
+-v:-2
+-y:-10
+-z:-3
+A-:-6
 A:7
 AA:2
-AC:7
-AD:1
-AE:10
-AF:5
-AG:-7
-AH:-5
-AI:6
-AK:9
-AL:-2
-AM:-7
-AN:-2
+AC:6
+AD:-2
+AE:9
+AF:4
+AG:-10
+AH:-6
+AI:5
+AK:8
+AL:-3
+AM:-9
+AN:-1
 AO:3
-AP:7
-AQ:4
-AR:15
-AS:2
-AV:1
-AW:2
-AY:9
-Ab:3
-Ag:7
+AP:8
+AQ:6
+AR:13
+AS:1
+AT:1
+AW:4
+AY:12
+Ab:4
+Af:-1
+Ag:9
 Ah:-13
-Ai:3
+Ai:4
 Aj:-20
-Ak:-4
-Al:6
-Am:6
-An:7
-Ao:8
-Ap:-1
+Al:5
+Am:8
+An:6
+Ao:9
+Ap:-4
 Aq:11
-Ar:5
-At:1
-Au:13
-Av:4
+Ar:7
+Au:14
+Av:6
 Aw:10
-Ay:3
+Ay:2
 Az:3
-B-:-2
-B:16
-BA:17
-BB:7
-BK:5
-BO:10
-BV:11
-Bf:-11
+B:15
+BA:19
+BB:9
+BK:8
+BO:9
+BV:10
+Bf:-12
 Bi:6
 Bj:8
-Bo:-5
-Bp:-1
-Bz:7
+Bo:-4
+Bp:-2
+Bt:-1
+Bw:1
+Bz:8
 C-:-3
-C:5
-CA:5
-CB:-5
-CC:-1
-CD:14
-CE:-10
-CF:-11
+C:6
+CA:4
+CB:-3
+CC:-2
+CD:15
+CE:-7
+CF:-10
 CG:4
 CH:-1
-CI:-6
-CK:5
-CL:10
-CM:-10
-CN:4
-CO:-7
+CI:-8
+CK:3
+CL:12
+CM:-13
+CN:3
+CO:-6
 CP:-4
-CQ:6
+CQ:9
 CR:12
 CS:5
 CV:-5
 CW:-10
-CY:7
+CY:6
 Cb:9
-Cd:8
-Cf:-9
-Cg:-3
-Ch:13
+Cd:7
+Cf:-7
+Cg:-4
+Ch:17
 Ci:2
-Cj:-3
-Ck:11
-Cl:-3
-Cm:2
-Cn:-5
+Cj:-5
+Ck:10
+Cl:-5
+Cm:3
+Cn:-6
 Co:-1
-Cp:9
-Cq:-13
-Cr:1
-Cs:-2
+Cp:11
+Cq:-9
+Cr:2
+Cs:-4
 Ct:4
 Cv:-9
-Cw:-9
-Cy:-2
-Cz:-6
-D-:-4
-D:13
-DA:18
-DD:7
+Cw:-13
+Cy:-1
+Cz:-7
+D-:-2
+D:14
+DA:19
+DD:11
 DO:-8
-DQ:9
+DQ:8
 DS:1
-Db:12
-Di:8
-Dk:12
-Do:-3
-Dp:13
-Dq:7
-Dt:10
-Dw:-2
+Db:11
+Di:9
+Dk:18
+Do:-5
+Dp:16
+Dq:5
+Dt:9
+Dw:-1
 Dz:-2
 E-:-5
 E:15
-EA:4
-EC:7
-EE:-11
-EF:-7
-EH:16
-EN:1
-EO:2
-EP:-11
+EA:2
+EC:6
+EE:-8
+EF:-8
+EH:19
+EN:-1
+EO:1
+EP:-13
 EQ:3
-ER:15
-ES:3
-ET:10
-EV:12
-EW:9
+ER:9
+ES:2
+ET:11
+EV:17
+EW:10
 Ef:-14
-Eh:11
-Ei:10
-El:15
-Eo:-12
-Ep:4
-Eq:2
+Eh:10
+Ei:7
+El:14
+Eo:-15
+Ep:3
+Eq:3
 Er:-2
-Et:-12
-Ew:-15
-Ez:2
-F-:-8
-F:-5
-FA:1
-FC:-9
-FD:3
-FE:-2
+Et:-8
+Ew:-10
+Ez:1
+F-:-9
+F:-3
+FA:-1
+FC:-10
+FD:2
+FE:-3
 FL:-6
-FM:-8
-FN:-17
+FM:-9
+FN:-13
 FO:-16
-FP:-6
-FS:-6
-FW:-14
-Fb:7
-Ff:-3
+FP:-8
+FQ:2
+FS:-7
+FW:-13
+Fb:8
+Ff:2
 Fi:-11
-Fj:-4
-Fk:-12
+Fj:-6
+Fk:-9
 Fo:-4
-Fp:-7
-Fq:-9
-Fr:-2
+Fp:-9
+Fq:-6
+Fr:-4
 Fs:-13
-Ft:-6
+Ft:-4
 Fv:-8
-Fw:7
-Fy:7
-G-:8
-G:-4
-GA:3
-GC:2
+Fw:9
+Fy:6
+G-:5
+G:-3
+GA:1
+GC:-1
 GF:-4
-GG:8
+GG:5
 GK:6
-GL:8
-GM:-5
-GN:2
+GL:9
+GM:-9
+GN:4
 GO:7
-GP:8
-GQ:2
+GP:6
+GQ:4
 GR:10
-GS:-7
+GS:-6
 GV:4
-GW:7
+GW:8
 GY:-3
-Gb:-6
-Gf:1
-Gi:-6
-Gj:6
-Gl:-3
-Gp:4
-Gq:-6
-Gr:-5
+Gb:-7
+Gi:-4
+Gj:7
+Gl:-4
+Go:2
+Gp:5
+Gq:-3
+Gr:-4
 Gt:-1
-Gv:7
+Gv:4
 Gw:3
-Gz:6
-H-:4
-H:11
-HA:9
-HE:-2
-HH:12
-HI:8
+Gz:7
+H-:6
+H:12
+HA:7
+HE:-3
+HH:11
+HI:7
 HM:-3
 HN:-4
-HO:2
-HP:1
-HQ:1
+HO:1
+HP:3
 HS:6
-HT:12
-HV:15
-HW:10
-HY:9
-Hb:6
-Hh:12
-Hi:-17
-Hj:3
-Hn:4
-Ho:-5
-Hp:-4
+HT:13
+HV:17
+HW:9
+HY:8
+Hb:7
+Hh:11
+Hi:-19
+Hj:-1
+Hn:6
+Ho:-4
+Hp:-3
 Hq:10
-Hr:8
-Ht:-9
-Hw:-12
-Hz:7
-I-:-1
-I:-10
-IA:-10
-IC:-3
+Hr:5
+Ht:-6
+Hw:-11
+Hz:6
+I:-8
+IA:-13
+IC:-4
 IE:-5
-IG:-1
 IN:-1
-IO:-3
-IP:-8
-IQ:2
-IS:-4
-IW:-6
-Ib:-4
-If:-2
-Ii:-7
-Io:-4
-Ip:4
-It:-8
-Iw:-5
-Iz:-6
-J-:7
-J:10
-JO:-8
+IO:-5
+IP:-10
+IS:-3
+IW:-7
+Ib:-6
+If:-3
+Ii:-9
+Ij:-1
+Io:-5
+Ip:3
+It:-9
+Iw:-9
+Iz:-8
+J-:6
+J:9
+JO:-7
 JP:4
-JS:-7
+JS:-8
 Jt:13
-Jz:8
-K-:7
-K:13
-KA:13
-KE:7
-KH:2
-KK:8
-KN:7
-KO:-3
-KP:12
-KQ:8
-KS:-6
-KT:9
-KV:9
-KW:-3
-Kb:9
-Kf:-8
-Kh:4
+Jz:7
+K-:8
+K:11
+KA:17
+KE:6
+KH:3
+KK:6
+KN:6
+KO:-5
+KP:15
+KQ:6
+KS:-4
+KT:6
+KV:10
+Kb:14
+Kf:-9
+Kh:5
 Ki:-5
 Ko:-2
-Kp:14
-Kr:6
-Kt:4
-Kw:-10
-Kz:-2
+Kp:13
+Kr:7
+Kt:3
+Kw:-9
+Kz:1
 L-:-17
-L:13
-LA:8
-LC:-6
-LG:-2
-LN:-3
-LO:-4
+L:14
+LA:6
+LC:-7
+LN:-2
+LO:-5
 LP:-5
-LS:15
-LW:-2
-LY:-7
-Lb:8
-Lf:5
+LS:13
+LW:-1
+LY:-8
+Lb:6
+Lf:7
 Lh:6
-Li:-5
-Lk:14
+Li:-7
+Lk:13
 Lo:-5
-Lp:10
-Lq:4
-Lr:9
-Lt:4
+Lp:14
+Lq:5
+Lr:7
+Lt:6
 Lw:-3
-Lz:4
-M-:-8
-M:-3
-MA:-18
+Lz:2
+M-:-11
+M:-2
+MA:-22
 MC:-8
 MD:8
-ME:-8
-MF:-9
-MG:-7
-MH:-3
-MK:-5
+ME:-6
+MF:-8
+MG:-10
+MH:-2
+MK:-7
 MM:-6
-MN:5
-MO:-3
-MP:-3
-MQ:-4
-MR:-1
-MS:-1
-MV:-8
-MW:1
-Mb:4
+MN:2
+MO:-2
+MP:-2
+MQ:-6
+MR:-2
+MS:-4
+MV:-9
+MW:-1
+Mb:2
 Md:-3
 Mf:-12
 Mg:-4
-Mh:-9
-Mi:-6
-Mj:5
-Mk:-6
-Ml:-5
+Mh:-13
+Mi:-7
+Mj:4
+Mk:-9
+Ml:-7
 Mo:-4
-Mp:-9
-Mq:-2
+Mp:-7
+Mq:-3
 Mr:-13
-Mt:-1
-Mu:-20
-Mw:-4
-My:-7
+Mt:-3
+Mu:-21
+Mv:2
+Mw:-1
+My:-8
 Mz:-4
 N-:1
-N:-5
-NA:-9
-NC:-7
-ND:7
-NE:-10
-NF:-3
+N:-2
+NA:-10
+NC:-8
+ND:9
+NE:-12
+NF:-2
 NG:-6
 NH:-7
-NI:8
-NK:-9
-NL:-5
-NM:-7
-NN:-11
-NO:-4
-NP:-4
-NQ:1
+NI:6
+NK:-6
+NL:-1
+NM:-8
+NN:-13
+NO:-3
+NP:-2
 NR:-13
 NS:-11
-NT:5
-NV:-16
-NW:-19
-NY:-1
-Nb:-11
-Nd:10
-Nf:9
+NT:7
+NV:-17
+NW:-21
+NY:-2
+Nb:-10
+Nd:8
+Nf:5
 Ng:7
-Nh:-6
-Ni:-14
-Nj:4
-Nk:4
-Nl:5
-Nm:-11
-Nn:14
-No:-9
-Np:-3
-Nq:-3
-Nr:-16
-Ns:-12
-Nt:-6
-Nu:-9
-Nv:8
-Nw:-4
+Nh:-9
+Ni:-17
+Nj:5
+Nk:9
+Nl:2
+Nm:-10
+Nn:11
+No:-7
+Nq:-4
+Nr:-18
+Ns:-14
+Nt:-8
+Nu:-6
+Nv:6
+Nw:-8
 Ny:-11
 Nz:3
-O-:1
-O:3
-OA:-7
-OB:6
-OD:12
-OE:11
-OF:-6
-OG:-9
-OH:3
-OI:-9
-OJ:8
-OK:-1
-OL:8
-OM:5
-OO:2
-OP:8
+O-:-1
+O:2
+OA:-6
+OB:8
+OC:-1
+OD:11
+OE:10
+OF:-8
+OG:-12
+OH:5
+OI:-7
+OJ:9
+OK:1
+OL:9
+OM:4
+OO:3
+OP:9
 OQ:-5
-OS:-5
-OT:18
-OV:-2
-OW:1
-OY:8
-Ob:9
-Od:8
-Of:2
-Og:1
-Oh:2
-Oi:-4
-Oj:-2
-Ok:6
+OS:-6
+OT:15
+OV:-1
+OW:2
+OY:9
+Ob:10
+Od:11
+Oi:-5
+Oj:-3
+Ok:5
 Ol:7
-Om:-5
-On:3
+Om:-7
+On:2
 Op:-8
 Oq:11
-Or:3
-Ot:5
-Ou:10
+Or:5
+Ot:3
+Ou:13
 Ov:-3
 Ow:-3
-Oz:1
-P-:9
-P:10
-PA:2
-PC:-3
+P-:8
+P:9
+PA:3
+PC:-1
 PE:-10
 PF:4
 PG:5
-PH:12
-PI:-3
-PJ:12
-PK:-2
-PL:3
-PM:5
+PH:13
+PI:-1
+PJ:10
+PK:-1
+PL:2
+PM:2
 PN:-4
 PO:7
-PP:5
-PQ:1
-PR:8
-PS:3
-PT:10
-PV:9
-PW:5
-PY:1
-Pb:-2
+PP:6
+PQ:-4
+PR:7
+PS:2
+PT:9
+PV:12
+PW:4
+Pb:-1
 Pf:-7
-Ph:13
-Pi:9
+Ph:12
+Pi:12
 Pj:1
-Pk:-3
-Pl:7
-Pm:-1
-Pn:10
+Pk:1
+Pl:4
+Pm:-3
+Pn:8
 Po:3
 Pp:-5
-Pq:7
-Pr:6
-Pt:3
+Pq:5
+Pr:8
+Pt:5
 Pu:12
-Pv:-3
-Pw:-9
-Py:-7
-Pz:3
-Q-:9
+Pv:-2
+Pw:-10
+Py:-8
+Pz:2
+Q-:7
 Q:2
-QA:-4
+QA:-3
 QC:-3
-QD:-1
-QE:5
-QF:8
-QG:-2
-QH:-3
-QI:-4
-QK:-4
+QD:1
+QE:3
+QF:6
+QG:-1
+QH:-5
+QI:-3
+QK:-3
 QL:6
-QM:-11
-QN:-4
-QO:1
-QP:-14
-QQ:-10
-QR:-2
-QS:-10
-QT:7
-QV:-14
-QW:-8
-QY:-5
-Qb:-2
+QM:-13
+QN:-3
+QO:2
+QP:-10
+QQ:-9
+QS:-8
+QT:6
+QV:-11
+QW:-6
+QY:-6
+Qb:-7
 Qd:13
-Qf:-13
-Qg:4
+Qf:-11
+Qg:5
 Qh:-2
-Qi:-1
-Qj:2
-Qk:-3
-Ql:7
-Qm:9
-Qo:-5
-Qp:1
-Qq:-18
-Qr:5
-Qs:-13
-Qt:-5
-Qu:2
+Qi:1
+Qk:-5
+Ql:6
+Qm:14
+Qo:-3
+Qp:6
+Qq:-19
+Qr:7
+Qs:-12
+Qt:-6
+Qu:1
 Qv:12
 Qw:4
-Qy:6
-Qz:-7
-R-:4
-R:15
-RA:-3
+Qy:4
+Qz:-6
+R-:2
+R:16
+RA:-4
 RC:9
 RE:5
-RG:-3
-RH:8
-RL:6
-RN:6
-RO:2
-RP:7
-RQ:8
+RG:-4
+RH:12
+RL:5
+RN:7
+RO:1
+RP:10
+RQ:5
 RS:15
-RV:10
-RW:11
-RY:5
-Rb:4
-Rh:10
-Ri:-7
-Rk:7
-Rm:-3
-Ro:1
+RV:6
+RW:14
+RY:6
+Rb:5
+Rg:12
+Rh:9
+Ri:-4
+Rk:4
+Rl:-1
+Rm:-4
+Ro:-1
 Rp:-4
-Rr:7
-Rt:5
-Rw:-10
+Rr:6
+Rt:6
+Rw:-11
 Rz:6
-S-:4
-S:-4
+S-:3
+S:-3
 SA:3
-SC:1
 SD:1
 SE:1
-SF:-3
-SG:2
-SH:-11
+SF:-4
+SG:-1
+SH:-10
 SK:-1
 SL:9
 SM:1
-SN:1
-SO:-3
+SN:-3
+SO:-4
 SP:-2
-SQ:-6
-SR:13
-SS:12
-SW:-5
-Sb:8
-Sf:-10
-Sh:-15
-Si:-1
-Sj:-7
-Sk:8
+SQ:-5
+SR:11
+SS:13
+SW:-4
+Sb:13
+Sf:-11
+Sh:-14
+Si:1
+Sj:-6
+Sk:5
 Sl:-6
-Sm:10
+Sm:11
 So:4
-Sp:6
-Sr:6
+Sp:7
+Sr:5
 St:2
 Su:-5
-Sw:-7
-Sy:-5
-Sz:-2
-T-:-5
+Sw:-3
+Sy:-6
+Sz:-3
+T-:-7
 T:10
-TA:7
-TH:14
-TK:-3
-TO:11
-Th:9
-Ti:6
+TA:8
+TH:13
+TK:-4
+TO:10
+Th:14
+Ti:14
 To:2
 Tp:14
-Tq:10
-Tt:5
+Tq:6
+Tt:6
+Tz:-1
 V-:3
-VA:7
+V:1
+VA:5
 VB:12
-VC:8
-VE:10
-VG:-3
+VC:9
+VE:13
+VG:-2
 VK:11
-VN:-8
-VO:3
-VP:16
-VS:-2
-VT:3
-VW:8
-Vf:-11
+VN:-6
+VO:6
+VP:12
+VS:-1
+VT:5
+VW:11
+Vf:-10
 Vi:2
-Vo:-11
-Vp:-2
-Vq:9
-Vr:9
-Vt:5
+Vo:-10
+Vp:-3
+Vq:12
+Vr:10
+Vt:2
 Vw:-3
-Vz:7
-W-:2
+Vz:9
+W-:4
 W:3
-WA:2
-WC:4
-WE:5
-WF:-9
-WG:-4
-WH:2
+WA:4
+WC:3
+WE:4
+WF:-14
+WG:-5
+WH:4
 WI:-1
-WK:2
-WL:-2
-WM:-6
+WK:1
+WL:1
+WM:-10
 WN:1
-WO:4
-WP:-4
+WO:3
+WP:-5
 WQ:-2
-WR:12
-WS:6
-WT:9
-WV:-3
-WW:-11
+WR:14
+WS:7
+WT:6
+WV:-2
+WW:-13
 WY:11
-Wb:-7
-Wf:-7
+Wb:-6
+Wf:-6
+Wg:-2
 Wh:2
 Wi:-1
-Wj:-3
-Wk:2
-Wl:7
-Wm:5
-Wo:7
+Wk:1
+Wl:10
+Wm:4
+Wo:5
 Wp:-6
-Wq:-6
-Wr:-1
-Wt:1
-Wv:7
+Wq:-5
+Wr:-4
+Wv:9
 Ww:2
 Wy:-1
-Wz:3
+Wz:2
 X:13
 XA:13
-Y-:-2
-Y:12
-YA:8
-YC:-9
-YN:10
-YP:-5
-YQ:6
+Y:11
+YA:7
+YC:-8
+YN:8
+YP:-3
+YQ:5
 YS:-8
-YW:11
-YY:-4
-Yf:-9
-Yh:8
-Yi:2
-Yl:-5
-Yo:3
-Yp:6
-Yr:11
-Yt:-5
-Yw:-3
-Yz:6
-any:-9
-b-:6
-b:9
-bA:12
+YW:14
+YY:-5
+Yf:-8
+Yh:11
+Yl:-6
+Yo:1
+Yp:7
+Yr:12
+Yt:-6
+Yw:-2
+Yz:8
+any:-8
+b-:9
+b:8
+bA:14
 bC:-3
 bE:11
-bG:7
-bH:4
-bK:9
-bN:8
-bO:-5
-bP:-6
+bG:9
+bH:2
+bK:7
+bN:11
+bO:-4
+bP:-8
 bQ:-1
-bR:-3
-bS:12
+bR:1
+bS:13
 bW:3
-bb:-5
-bf:-7
-bh:-1
+bb:-6
+bf:-9
+bh:-3
 bi:10
 bj:-10
 bk:-1
 bl:5
 bm:6
-bp:7
-bq:4
+bp:11
+bq:7
 br:9
+bt:2
 bw:-2
-bz:8
-d-:-2
-d:8
-dA:13
-dO:-3
-dQ:-5
-di:4
-dt:3
-dw:-6
-dz:7
+bz:6
+d-:-3
+d:10
+dA:12
+dO:-4
+dQ:-4
+di:5
+dw:-7
+dz:10
 f-:3
 f:-6
-fA:2
-fC:-13
-fE:-15
-fF:-7
-fG:-7
-fH:-8
-fI:8
-fK:-3
-fM:-10
-fN:-12
+fA:1
+fC:-15
+fE:-13
+fF:-5
+fG:-8
+fH:-10
+fI:6
+fM:-6
+fN:-13
 fO:-4
-fP:-5
+fP:-2
 fQ:-3
-fR:6
-fS:-10
-fV:-9
-fW:-4
-fY:-8
-fb:-2
+fR:5
+fS:-7
+fV:-12
+fW:-6
+fY:-13
 ff:-18
-fg:-8
-fh:8
+fg:-11
+fh:7
 fi:1
-figures:-8
+figures:-6
 fj:-5
-fl:-4
-fo:4
+fl:-3
+fo:2
 fp:-12
-fq:-16
+fq:-18
 fr:-5
 fs:-8
-ft:-5
+ft:-4
 fu:6
 fv:-1
-fw:-3
-fy:-6
-fz:-4
-g-:4
+fw:-4
+fy:-12
+fz:-3
+g-:3
 g:-1
-gA:-5
-gC:-4
-gE:-1
+gA:-2
+gC:-3
+gE:-2
 gN:-6
-gO:-6
-gP:-8
-gW:6
-gY:-2
+gO:-7
+gP:-6
+gW:7
 gf:1
-gg:-11
-gl:-6
-go:2
+gg:-7
+gl:-8
 gt:4
-gy:-11
+gy:-12
 gz:-10
-h-:8
-h:15
-hA:8
-hC:-5
-hE:-12
-hF:-8
-hG:-5
-hJ:8
-hK:-4
-hM:8
-hN:6
+h-:9
+h:18
+hA:9
+hC:-1
+hE:-14
+hF:-12
+hG:-7
+hJ:9
+hK:-6
+hM:7
+hN:4
+hO:-1
 hP:-4
-hQ:9
-hR:6
-hS:-4
-hT:-8
-hW:11
-hb:10
-hf:-3
-hh:7
-hi:-3
-hj:-4
-hm:1
+hQ:8
+hR:9
+hS:-6
+hT:-9
+hW:8
+hb:11
+hf:-2
+hh:6
+hi:-5
+hj:-5
+hm:-3
 hn:3
-ho:-6
-hp:-8
+ho:-5
+hp:-11
 hq:6
-hu:4
-hw:-10
-hz:-1
+hr:-1
+ht:1
+hu:7
+hw:-13
+hz:-7
 i-:-3
-i:2
-iA:7
-iB:9
+i:1
+iA:9
+iB:12
 iC:5
-iD:-1
-iE:10
-iF:-3
-iG:-3
-iH:-9
-iI:-5
-iJ:12
+iD:-2
+iE:11
+iF:-2
+iG:-5
+iH:-6
+iI:-1
+iJ:11
 iK:-2
-iL:-3
+iL:-5
 iM:-4
-iN:-5
-iO:5
+iN:-2
+iO:6
 iP:9
 iQ:1
-iR:16
+iR:12
 iS:-6
-iT:9
-iV:-2
-iW:7
-iY:7
+iT:8
+iV:1
+iW:9
+iY:5
 ib:7
-if:5
+if:6
 ig:-9
-ih:1
-ii:-5
-ij:-4
+ih:-3
+ii:-4
+ij:-6
 ik:-5
-il:-11
-im:3
+il:-6
+im:5
 io:-1
 ip:-7
 iq:7
-ir:-1
-is:-3
+is:-5
 it:-1
 iu:-6
-iv:-6
-iw:2
-iy:3
-iz:-2
+iv:-7
+iw:-1
+iy:4
+iz:-1
 j-:-3
-j:-6
-jA:5
-jC:-11
+j:-5
+jA:7
+jC:-9
 jD:8
-jE:-13
-jF:4
-jG:-2
+jE:-10
+jF:5
+jG:-3
 jH:4
-jK:-4
-jM:-10
-jN:-8
-jO:2
-jP:-11
+jK:-5
+jM:-9
+jN:-10
+jO:1
+jP:-9
 jQ:-6
-jS:1
-jV:3
-jW:-1
-jb:3
-jf:-6
-jh:-2
-ji:6
+jS:2
+jV:6
+jW:-3
+jb:6
+jf:-3
+jh:-6
+ji:3
 jj:-4
-jm:9
+jm:10
 jo:1
-jp:1
-jq:-4
-jr:14
-js:2
-jt:5
+jp:3
+jq:-8
+jr:11
+js:5
+jt:2
 jw:-10
-jz:2
-k-:-3
-k:6
-kA:10
-kD:10
-kM:2
+jz:1
+k-:-2
+k:7
+kA:7
+kD:13
+kM:1
 kN:6
-kO:-8
-kP:-5
-kQ:8
-kS:1
+kO:-5
+kP:-7
+kQ:9
+kS:5
 kW:-7
 kf:10
-ki:5
-ko:-11
-kp:-2
-kr:11
+ki:4
+ko:-9
+kp:-4
+kr:10
 kt:2
-kw:10
-kz:6
-l-:8
-lA:-10
-lN:-1
+kw:8
+kz:8
+l-:10
+l:1
+lA:-11
+lN:-5
 lO:10
-lP:6
-lQ:6
-lS:-8
+lP:7
+lQ:3
+lS:-7
 lY:-7
-lf:-10
-lg:5
-lh:8
-li:-2
-lo:-12
-long:-12
-longer:-17
-lt:5
-lz:-4
-m-:-3
+lf:-11
+lg:9
+lh:11
+lo:-10
+long:-11
+longer:-18
+lt:6
+lz:-7
+m-:-1
 m:7
-mA:-2
-mE:9
-mG:-9
-mO:1
-mP:7
-mS:12
-mW:-4
-mY:3
-mf:6
-mi:3
-mj:-2
+mA:-1
+mE:10
+mG:-10
+mP:6
+mS:14
+mW:-6
+mY:1
+mf:4
+mi:1
+mj:-1
 ml:8
-mm:-6
-mp:4
-mq:4
-mr:2
+mm:-7
+mo:1
+mp:3
+mq:5
+mr:1
 mt:-1
-mw:8
-mz:1
-n-:12
-n:9
-nK:8
+mw:6
+n-:16
+n:10
+nK:9
 nO:3
-nP:8
-nn:15
-no:-4
+nP:6
+nQ:1
+nn:14
+no:-3
 nt:-5
-nw:3
+nw:2
 o-:3
 o:2
-oA:1
-oB:9
+oA:2
+oB:10
 oC:-4
-oD:12
-oE:10
+oD:10
+oE:14
 oF:-6
 oG:4
-oH:1
-oI:-1
-oK:11
+oH:2
+oI:-2
+oJ:3
+oK:15
 oL:7
-oM:6
+oM:5
 oN:2
-oO:8
-oP:15
-oQ:-8
-oR:9
-oS:6
-oT:2
-oV:8
-oW:-2
-oY:6
-ob:4
-of:-1
-og:2
-oh:-1
-oi:-6
-oj:-2
-ok:-10
+oO:7
+oP:16
+oQ:-6
+oR:7
+oS:7
+oT:3
+oV:7
+oY:3
+ob:6
+of:1
+og:-4
+oh:1
+oi:-4
+oj:-3
+ok:-5
 ol:3
-om:-8
-on:2
-oo:-1
-op:-2
-oq:3
-or:-1
-os:-3
+om:-9
+on:-1
+oo:-3
+op:-1
+oq:5
+or:-2
+os:3
 ot:2
 ou:9
 ov:-6
-ow:-3
-oy:-6
+ow:-2
+oy:-5
 oz:9
 p-:1
-p:1
-pA:2
+p:-1
+pA:3
 pB:8
 pE:1
-pF:6
-pG:-2
-pH:-9
-pK:17
-pL:-4
-pM:-5
-pN:8
-pO:12
-pP:9
-pQ:3
-pR:-3
-pS:8
-pV:6
-pW:4
-pY:5
-pb:4
-pf:-8
-pg:-6
-ph:-2
+pF:7
+pG:-1
+pH:-10
+pK:15
+pL:-1
+pM:-1
+pN:5
+pO:16
+pP:8
+pQ:4
+pR:-1
+pS:10
+pV:7
+pW:6
+pY:8
+pb:5
+pf:-10
+pg:-5
+ph:-4
+pi:-1
 pj:-5
-pl:9
+pl:10
 pm:-2
 po:1
 pp:7
-pq:1
-pr:8
-ps:5
+pq:2
+pr:6
+ps:7
 pt:-6
-pv:7
-pw:-8
-pz:1
-q-:-3
-q:12
-qA:4
+pv:6
+pw:-9
+pz:3
+q-:-6
+q:13
+qA:2
 qC:4
-qF:8
-qH:7
-qM:-13
-qN:9
-qO:-12
-qP:-5
-qQ:-1
+qF:9
+qH:10
+qM:-17
+qN:6
+qO:-13
+qP:-4
+qQ:-3
 qS:-13
-qV:-10
-qW:-4
-qf:7
-qh:11
-qj:3
-qk:-8
-qo:-14
+qV:-11
+qW:-2
+qf:8
+qh:8
+qi:1
+qj:1
+qk:-5
+qo:-11
 qp:-11
 qq:-9
-qr:-11
-qt:-5
-qw:-8
-qz:1
+qr:-10
+qt:-3
+qw:-7
+qz:3
 r-:-4
-r:3
-rA:13
+r:4
+rA:11
 rB:11
 rC:-13
 rD:4
-rE:3
-rF:-3
-rG:-7
-rH:-5
-rK:4
-rL:18
+rE:5
+rF:-2
+rG:-6
+rH:-3
+rK:3
+rL:13
 rM:3
-rN:-6
-rO:6
-rQ:-10
-rR:5
-rS:-6
+rN:-3
+rO:5
+rQ:-9
+rR:6
+rS:-4
 rT:8
 rV:13
-rW:5
-rY:-1
+rW:4
+rY:-4
 rb:-2
-recipe:-21
-rf:-15
+recipe:-24
+rf:-11
 rg:9
-rh:10
-ri:-1
-rj:3
-rk:-10
-rl:4
-rm:1
-ro:2
-rp:4
-rq:1
-rr:1
-rs:-7
-rt:2
-ru:2
-rv:-3
-rw:-8
-ry:9
-rz:2
-s-:5
-s:1
-sA:1
-sO:3
-sP:1
-sf:-9
+rh:8
+ri:2
+rj:6
+rk:-12
+rl:5
+rm:2
+ro:1
+rp:5
+rq:-1
+rr:4
+rs:-6
+ru:3
+rv:-4
+rw:-10
+ry:8
+rz:3
+s-:6
+s:3
+sA:3
+sN:5
+sO:4
+sf:-8
 sg:2
 short:-6
-si:-2
+si:-3
 so:-4
-sr:7
-st:-2
-sv:-11
-sw:-4
+sr:6
+st:-1
+sv:-13
+sw:-6
 sz:-5
-t-:2
-t:-2
-tA:-2
-tB:4
+t-:1
+t:-3
+tA:-4
+tB:6
+tC:-1
 tD:11
 tE:4
-tF:1
-tG:3
-tH:-2
+tF:-3
+tG:1
+tI:4
 tJ:6
-tK:-1
-tL:3
+tL:1
 tM:1
-tO:5
-tP:1
-tQ:-4
-tS:1
-tT:-1
-tV:-1
-tW:-3
-tY:-2
-tb:-2
-td:5
-tf:-4
-tg:-6
-th:9
-ti:-3
-tj:-5
-tk:-2
-tl:2
-tm:6
-tn:4
-to:1
-tp:4
-tq:4
+tN:1
+tO:6
+tP:2
+tQ:1
+tS:2
+tT:-3
+tW:-6
+tY:1
+tb:-4
+td:4
+tf:-1
+tg:-3
+th:8
+tj:-8
+tk:-3
+tl:4
+tm:4
+tn:2
+to:2
+tp:5
+tq:1
 tr:6
-ts:-1
-tt:-4
-tu:11
-tv:-6
-tw:-10
+tt:-5
+tu:12
+tv:-5
+tw:-11
 ty:-8
-tz:5
-u-:7
+tz:4
+u-:10
 u:10
 uA:5
-uO:-3
-uP:2
-uW:4
-ui:-6
-uo:2
-ut:1
-uw:-2
-uz:-2
-v-:-11
-v:2
+uO:-5
+uP:4
+uW:5
+ui:-7
+uo:3
+ut:2
+uz:-3
+v-:-13
+v:3
+vA:1
 vC:-4
 vG:-7
-vN:-6
-vO:-6
-vP:-4
-vQ:6
-vS:-8
+vN:-5
+vO:-7
+vP:-3
+vQ:5
+vS:-6
 vW:4
-vf:1
-vi:1
-vl:-12
+vf:2
+vi:-1
+vl:-11
 vo:9
 vp:7
 vr:-13
-vt:-7
-vv:1
-vw:-4
-vz:3
-w-:-2
+vt:-8
+vv:-1
+vw:3
+vz:1
+w-:-5
 w:-9
-wB:7
-wC:2
+wB:9
+wC:4
 wD:9
-wE:3
-wF:2
-wG:-3
-wH:-17
-wK:-5
+wE:2
+wF:4
+wG:1
+wH:-15
+wI:-1
+wK:-6
+wL:-2
 wM:-4
 wN:3
 wO:3
-wP:2
-wQ:-2
+wP:4
+wQ:-4
 wR:7
 wS:-8
 wV:1
-wW:-4
-wY:-10
-wb:-7
-wd:2
-wf:2
-wh:-10
+wW:-5
+wY:-9
+wb:-4
+wf:1
+wg:1
+wh:-11
 whole A:-2
-whole D:14
-whole H:9
-whole J:14
+whole D:13
+whole H:8
+whole J:12
 whole K:16
 whole S:-5
-whole n:6
+whole n:4
 whole p:-3
-whole recipe:-6
-wi:-2
-wj:-8
-wk:2
-wl:1
-wm:-6
+whole recipe:-3
+wi:-4
+wj:-10
+wl:3
+wm:-9
 wo:-4
-wp:-2
+wp:-3
 wq:-9
-wr:-3
-ws:-7
-wt:-2
-wu:-4
-ww:2
+wr:-5
+ws:-9
+wu:-3
+ww:3
 wy:-8
 wz:2
-y-:-11
+y-:-10
 y:-3
-yA:-11
+yA:-9
 yC:-5
 yE:4
-yF:-2
-yP:-9
-yS:-7
-yW:-2
+yF:-3
+yP:-6
+yS:-10
 yg:-10
 yo:-13
-yp:-4
-yt:-14
-yw:-2
+yp:-3
+yt:-12
+yw:-1
 yy:-6
-yz:-13
+yz:-15
 z-:3
 z:1
-zB:6
+zA:-2
+zB:8
 zC:-15
-zD:-2
-zE:10
-zF:4
-zG:-5
-zH:5
-zI:-5
-zJ:6
+zE:8
+zF:5
+zG:-7
+zH:7
+zI:-8
+zJ:7
+zK:-1
 zL:-7
-zM:-2
+zM:-1
 zN:-3
 zO:6
-zP:-2
-zQ:6
-zR:8
-zS:-1
+zP:-3
+zQ:8
+zR:9
+zS:1
 zT:4
-zV:7
-zW:-2
-zY:7
-zb:-5
-zd:5
+zV:10
+zW:1
+zY:6
+zb:-7
+zd:3
 zf:-3
-zg:10
+zg:-3
 zh:3
-zi:-5
+zi:-4
 zj:-4
-zk:-3
-zl:4
-zm:5
-zo:6
-zq:2
+zk:-5
+zl:5
+zm:3
+zo:5
+zq:4
 zr:-4
 zs:5
-zt:-2
-zu:-9
+zt:-1
+zu:-11
 zv:4
-zw:-1
+zw:1
+zy:-2
 zz:-3`;

@@ -42,7 +42,10 @@ const more: Readonly<Record<string, number>> = {
   'blind-103': 2,
   'blind-109': 6,
   'blind-110': 4,
-  'blind-111': 5,
+  'blind-111': 2,
+  'blind-114': 3,
+  'blind-118': 6,
+  'blind-119': 14,
 };
 
 for (const set of sets) {

@@ -121,6 +121,14 @@ export const sets = [
   'blind-109',
   'blind-110',
   'blind-111',
+  'blind-112',
+  'blind-113',
+  'blind-114',
+  'blind-115',
+  'blind-116',
+  'blind-117',
+  'blind-118',
+  'blind-119',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

@@ -9,10 +9,16 @@ describe('a part of the recipe is made', () => {
     "The whole recipe is 800 g olive and 400 g coconut. The box is full, so today I'm making only half of that, and the oils are weighed as half. For the half I've weighed 88 g lye and 180 g water.",
     'The recipe is 800 g olive, 400 g coconut, 176 g lye and 360 g water. Today I make only half of it.',
   ])('%s', (told) => expect(potOf(`${told} Is the lye right?`)).toEqual({ grams: half, doubts: [] }));
-  test('nobody says of what the lye is', () =>
+  test('the lye fits the half and not the whole', () =>
     expect(
       potOf(
         'My usual recipe is 800 g olive and 400 g coconut. Today I only make half of it. Lye 88 g, water 180 g. Ok?',
+      ),
+    ).toEqual({ grams: half, doubts: [] }));
+  test('the lye fits the whole: of which it is, nobody says', () =>
+    expect(
+      potOf(
+        'My usual recipe is 800 g olive and 400 g coconut. Today I only make half of it. Lye 176 g, water 180 g. Ok?',
       ).doubts,
     ).toEqual(['corrected']));
   test.each([

@@ -63,8 +63,11 @@ describe('what was left whole', () => {
     'I made half of it, all the lye dissolved well.',
     'I halved everything, oils, water and lye.',
   ])('but not: %s', (said) => expect(potOf(`${list}${said} Ok?`)).toMatchObject({ grams: { naoh: 46 }, doubts: [] }));
-  test('in words that no rule hears: asked', () =>
-    expect(potOf(`${list}Everything halved, only the lye I took whole. Bad?`).doubts).toEqual(['corrected']));
+  test('told of everything and of the lye', () =>
+    expect(potOf(`${list}Everything halved, only the lye I took whole. Bad?`)).toMatchObject({
+      grams: half,
+      doubts: [],
+    }));
 });
 
 describe('one fat so many times', () => {
@@ -80,6 +83,7 @@ describe('one fat so many times', () => {
       101,
     ],
     [`${list}I doubled the coconut, everything else as on the card. Ok?`, 400, 92],
+    [`${list}The two oils I doubled. The lye I weighed once, and that single lot is all that went in. Ok?`, 400, 92],
   ])('%s', (text, coconut, naoh) =>
     expect(potOf(text)).toMatchObject({ grams: { 'coconut-oil': coconut, naoh }, doubts: [] }),
   );
@@ -87,7 +91,6 @@ describe('one fat so many times', () => {
     'I made ten percent more. Ok?',
     'I made a fifth more. Ok?',
     'The oils I doubled. Ok?',
-    'The two oils I doubled. The lye I weighed once, and that single lot is all that went in. Ok?',
     'I doubled the coconut. Ok?',
     'I took three times the coconut. Ok?',
   ])('is asked about: %s', (said) => expect(potOf(list + said).doubts).toEqual(['corrected']));

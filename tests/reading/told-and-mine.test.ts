@@ -35,7 +35,7 @@ describe('told above its list', () => {
     ['We made half of the recipe below, lye and water as well', 450],
     ['I made half of this', 450],
     ['I only made two thirds of this, lye halved:', 'asked'],
-    ['I only made two thirds of this, but all the lye:', 'asked'],
+    ['I only made two thirds of this, but all the lye:', 600],
     ['Would it matter if I made half of this:', 'asked'],
     ['I made half of this already, everything is halved:', 'asked'],
   ])('%s', (said, want) => expect(lard(said)).toBe(want));

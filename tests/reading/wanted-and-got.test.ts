@@ -34,8 +34,7 @@ describe('what a tutorial takes, and what went in', () => {
     ['The tutorial stirs in 80 g castor, I only put in 40 g.', 40],
     ['The recipe has 80 g castor and I added 20 g of honey.', 80],
   ])('%s', (said, grams) => expect(castor(said)).toBe(grams));
-  test('so much more of it is another thing', () =>
-    expect(castor('The recipe has 80 g castor and I used 20 g more.')).toBeUndefined());
+  test('so much more of it', () => expect(castor('The recipe has 80 g castor and I used 20 g more.')).toBe(100));
 });
 
 test.each([

@@ -47,7 +47,7 @@ const ways = [
 const timed = ways.map((way) => new RegExp(way, 'gi'));
 /** "Forgot to double the lye", "the lye only once": as it is written. */
 const onceOnly =
-  /\b(?:forgot(?:ten)?|forgetting|missed|never|(?:did|do|have|had|was|were)(?: not|n['’]?t)|not|without)(?: i)? (?:to )?(?:doubl|tripl|trebl|quadrupl|halv|multipl|scal)(?:ed?|ing|y|ied)\b|\b(?:(?:just |only )?(?:the )?once|single|as (?:it|they) (?:is|are|was|were|stands?|stood)|as (?:written|listed|before)|(?:stayed|stays|left|kept)(?: at| as)?(?: the same| alone| single| as (?:it|they) (?:was|were))|unchanged|in full|undivided)\b|\b(?:at )?(?:the )?(?:full|whole|entire|complete)(?: (?:amount|lot|dose|weight|quantity)\b|(?= (?:of )?(?:the |my )?(?:lye|naoh|koh|caustic|water)\b))|\ball (?:of )?(?:the |my )?(?=(?:lye|naoh|koh|water)\b(?! (?:too|as well|dissolv\w+|is|was|had|has|melted|cleared)))|\b(?:except|but not|not|apart from)(?: for)? (?=(?:the |my )*(?:lye|naoh|koh|water)\b)/gi;
+  /\b(?:forgot(?:ten)?|forgetting|missed|never|(?:did|do|have|had|was|were)(?: not|n['’]?t)|not|without)(?: i)? (?:to )?(?:doubl|tripl|trebl|quadrupl|halv|multipl|scal)(?:ed?|ing|y|ied)\b|\b(?:(?:just |only )?(?:the )?once|single|as (?:it|they) (?:is|are|was|were|stands?|stood)|as (?:written|listed|before)|(?:stayed|stays|left|kept)(?: at| as)?(?: the same| alone| single| as (?:it|they) (?:was|were))|unchanged|in full|undivided|(?:took|taken|went in|put in|in) whole)\b|\b(?:at )?(?:the )?(?:full|whole|entire|complete)(?: (?:amount|lot|dose|weight|quantity)\b|(?= (?:of )?(?:the |my )?(?:lye|naoh|koh|caustic|water)\b))|\ball (?:of )?(?:the |my )?(?=(?:lye|naoh|koh|water)\b(?! (?:too|as well|dissolv\w+|is|was|had|has|melted|cleared)))|\b(?:except|but not|not|apart from)(?: for)? (?=(?:the |my )*(?:lye|naoh|koh|water)\b)/gi;
 const wholeOf = new RegExp(`\\b(?:${all})\\b`, 'i');
 const itself = new RegExp(`\\b${here}\\b`, 'i');
 const ofFats = /\b(?:fats?|oils?|butters?)\b/i;
@@ -241,6 +241,7 @@ export function timesEach(post: string, fatOf: FatOf): TimesEach | null {
     const isAsked = sentence.endsWith('?');
     const all: Told[] = [];
     let names: string[] = [];
+    let isLoose = false;
     const often = howOften.exec(sentence);
     if (often && hasFactor && !/\b(?:half|third|quarter)/i.test(sentence.slice(often.index))) {
       const rest = sentence.slice(often.index);
@@ -254,14 +255,18 @@ export function timesEach(post: string, fatOf: FatOf): TimesEach | null {
       if (!here && ids.length > 0 && apart.test(clause)) return null;
       if (!here) {
         named = ids.length > 0 ? ids : named;
+        isLoose ||= ofAlkali.test(clause) || ofWater.test(clause) || ids.length > 0;
         if (ids.length > 0 && onlyNames.test(clause.trim())) names.push(...ids);
         continue;
       }
       all.push(here.whole ? here : { ...here, ids: [...here.ids, ...names] });
+      isLoose &&= here.whole;
       names = [];
       before = here.factor;
     }
     if (all.length === 0) continue;
+    // "everything halved, only the lye I took whole": of the lye something is told that was not heard
+    if (isLoose && !isAsked) return null;
     if (isAsked) {
       const found = asksLye.test(sentence) ? inQuestion.exec(sentence) : null;
       const factor = factorOf(found?.groups?.['n'] ?? '');
@@ -293,7 +298,8 @@ export function timesEach(post: string, fatOf: FatOf): TimesEach | null {
   // "the card has …, I took half of each. Lye 84 g": what is told behind may be of what was made
   const place = post.indexOf(said[0]?.trim() ?? '');
   // "I'm halving the recipe from the book. Mine is …": the list may be of what was made
-  const isOver = !amount.test(post.slice(0, place)) && !ofList.test(said[0] ?? '');
+  const isPhrase = inQuestion.exec(said[0] ?? '')?.[0] === said[0];
+  const isOver = !amount.test(post.slice(0, place)) && !isPhrase && !ofList.test(said[0] ?? '');
   if (isOver && (!based.test(post) || /\bmine (?:is|was|has)\b|\bmine ?:/i.test(post))) return null;
   const isBetween =
     isOver || (amount.test(post.slice(0, place)) && amount.test(post.slice(place + (said[0]?.length ?? 0))));

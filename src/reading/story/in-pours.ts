@@ -35,7 +35,7 @@ const makePatterns = () =>
     `(?:(?<a>#) (?:of )?(?:the |my )?(?<f>@)|(?<g>@) (?:(?:is|was|were|came|comes|to|,|:|-|–|=|both|i|took|used) )*(?:the |my )?(?:last |first )?(?<c>#)) (?:${outOf}|in the ${which}(?: ${vessel})?)${joint} ${took}(?<p>#) (?:more |extra )?(?:${outOf})${ends}`,
     `(?:(?<a>#) (?:of )?(?:the |my )?(?<f>@)|(?<g>@) (?:(?:is|was|were|came|comes|to|,|:|-|–|=) )*(?<c>#))(?: ${outOf})? (?:plus|[+]) ${took}(?<p>#) (?:more |extra )?(?:${leftIn}|${outOf})${ends}`,
     // "Lye: two tubs, 180 g from one and 112 g from the other"
-    `(?<f>@)(?: ?(?:[-:,(–—]|came|comes|is|was|went|i|we|had|took|used|weighed|from|out|of|in|the|my|all|# ${vessel}s))* (?<a>#) (?:of it )?(?:from|out of) (?:the |my )?(?:one|first|old|older|opened|open|small|smaller|big|bigger|nearly empty)(?: ${vessel})?(?: ?(?:[-,;+&]|and|plus|then))+ ${took}(?<p>#) (?:more )?(?:from|out of) (?:the |a |my )?(?:other|second|next|new|newer|fresh|full|unopened|big|bigger|small|smaller)(?: ${vessel})?(?! @)`,
+    `(?<f>@)(?: ?(?:[-:,(–—]|came|comes|is|was|went|i|we|had|took|used|weighed|from|out|of|in|the|my|all|# ${vessel}s))* (?<a>#) (?:of it )?(?:from|out of) (?:the |my )?(?:one|first|old|older|opened|open|small|smaller|big|bigger|nearly empty)(?: ${vessel})?(?: ?(?:[-,;+&]|and|plus|then))+ ${took}(?<p>#) (?:more )?(?:from|out of) (?:the |a |my )?(?:other|second|next|new|newer|fresh|full|unopened|big|bigger|small|smaller)(?: ${vessel})?(?! @| of @)${ends}`,
     `(?:^|[-,;:.(] |\\n|\\band |\\bin )(?:used |took |with |about )?(?<a>#) (?:of )?(?:(?:the|cold|warm|distilled|ice) )*(?<f>@)${starts}${joins}${second}${ofIt}(?= ?(?:$|[,.;!?)]))`,
     `(?<f>@) ?[:=–-]? ?(?<a>#)${starts}${joins}${second}${ofIt}(?= ?(?:$|[,.;!?)]))`,
   ].map((pattern) => new RegExp(pattern, 'd'));

@@ -9,7 +9,7 @@ import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
-import { isPlain, isSum, rowOf, weightAt } from './tale.ts';
+import { isPlain, isSum, rowOf } from './tale.ts';
 
 const cues: ReadonlySet<string> = new Set('real true correct actual proper really actually truth fact'.split(' '));
 const figure = '(?:figure|weight|amount|number|value|reading|quantity)';
@@ -24,7 +24,7 @@ const makePatterns = () =>
   ].map((pattern) => new RegExp(pattern, 'd'));
 let made: ReturnType<typeof makePatterns> | null = null;
 const open =
-  /\?|\b(?:if|might|may|maybe|perhaps|not sure|unsure|think|guess|about|around|roughly|last (?:time|batch)|next|she|he|they)\b/;
+  /\?|\b(?:if|might|may|maybe|perhaps|not sure|unsure|not convinced|not certain|doubt|whether|wonder|believe|suspect|think|guess|about|around|roughly|last (?:time|batch)|next|she|he|they)\b/;
 /** Sentences ahead in which the row may be named. */
 const reach = 3;
 
@@ -50,8 +50,8 @@ export function trueFigure(cut: Cut): Heard {
     if (!row && isPlain(weight) && isIngredient(of) && /^(?:fat|alkali)$/.test(of.meaning.kind) && !isNext(tokens, now))
       return { ...none, unheard };
     if (!row || row.figure === now || !isPlain(was) || !isPlain(weight) || !isIngredient(name)) continue;
-    if (isSum(weightAt(tokens, row.figure, now), weightAt(tokens, now, now))) continue;
     const quantity = alike(weight.quantity, was.quantity);
+    if (isSum(was.quantity.value, quantity.value)) continue;
     if (open.test(sentence.text.slice(0, at['n'][1])) || !isLikely(quantity, was.quantity)) return { ...none, unheard };
     const out = [...tokens];
     out[row.figure] = { ...was, quantity: { ...quantity, numbers: was.quantity.numbers } };
