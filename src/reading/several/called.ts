@@ -81,6 +81,8 @@ function daysOf(head: string): readonly number[] {
   return [a, b].flatMap((day) => (day === undefined ? [] : [Number(day)]));
 }
 
+/** "Now it is in the oven.", in a line of its own, tells of no list. */
+const ended = /[.!?]\s*\n/;
 /** Said of a recipe by whoever makes it. */
 const byOwner = /\b(?:i|i['’](?:m|ve|d|ll)|me|my|mine|we|our|ours)\b/i;
 
@@ -111,7 +113,7 @@ export function calledIn(post: string, parts: readonly Part[]): readonly Called[
           ? isOld
             ? 'old'
             : 'new'
-          : oneOf(near, ['old', ages.old] as const, ['new', ages.new] as const),
+          : oneOf(near.split(ended).at(-1) ?? '', ['old', ages.old] as const, ['new', ages.new] as const),
       own: saidBy(post, first) ?? ownerOf(near, part.list !== undefined),
       spoken: part.list
         ? { names: namesIn(near), figures: weightsIn(post.slice(first, last)), sex: sexOf(near) }

@@ -31,6 +31,7 @@ const makePatterns = () => ({
     /\b(?:is (?:she|he|that|it|this|hers|his)|are they|was (?:she|he|that|it)|does (?:that|it|this)|do they|can (?:that|it|she|he)|could (?:that|it|she|he|they))\b[^?.]{0,30}\?|\b(?:i|we|ive|weve) (?:(?:have|had|then|so|just|also|now|already) )*(?:put|used|took|weighed|added|went|poured|dissolved|did|followed|trusted|listened|made)\b|\bthat(?:s| is) what (?:i|we|went)\b|\bis (?:already )?in\b|\b(?:with|at) (?:that|it|hers|his|theirs)\b[^?.]{0,20}\?/,
 });
 const patterns = once(makePatterns);
+const elsewhen = /\blast (?:time|batch|year|month|week)\b/;
 
 const textOf = (tokens: readonly Token[], sentence: Sentence): string =>
   lettered(tokens, sentence.text, (place) => sentence.tokenAt(place));
@@ -59,7 +60,7 @@ export function reckonedAnew(cut: Cut): Heard {
   if (!others.some((text) => asks.test(text))) return none;
   if (
     textOf(tokens, said).includes('?') ||
-    others.some((text, k) => k >= claim && !asks.test(text) && theirs.test(text))
+    others.some((text, k) => k >= claim && !asks.test(text) && !elsewhen.test(text) && theirs.test(text))
   )
     return none;
   const out = [...tokens];
