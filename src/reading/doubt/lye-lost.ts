@@ -17,7 +17,7 @@ const asked = new RegExp(
   'i',
 );
 /** Alkali to its fats. */
-const [least, most] = [0.09, 0.26];
+const [least, most] = [0.04, 0.26];
 
 /** The weight that may be it; null where none is. */
 export function lyeLost(post: string, { fats, after, alkali: taken, doubts, fates }: RecipeReading): string | null {

@@ -19,14 +19,16 @@ const cues: ReadonlySet<string> = new Set('place stead spot in over instead so g
 const the = '(?:(?:the|my|any|more|a|single|of|left|good|pure) )*';
 const vessel = '(?:bottle|jar|tub|tin|bag|box|can|block|packet|pack|bucket|shelf)';
 /** That none of `F` was there. */
-const lacks = [
+export const lacks = [
   `\\b(?:no|without|out of|hadnt|didnt have|dont have|had no|never had|(?:couldnt|could not|cant) (?:find|get)) ${the}(?:[a-z]+ of ${the})?F\\b`,
   `\\bnot (?:a|an|any|one)(?: single)? [a-z]+ of ${the}F\\b`,
   `\\bF (?:${vessel} )?(?:[a-z]+ ){0,3}(?:nowhere|gone|rancid|empty|used up|finished|missing|off|mou?ldy|sold out|not to be (?:found|had)|run out|ran out)\\b`,
   `\\bF [^#?F]{0,50}\\b(?:couldnt|could not|cant) find (?:it|any|the [a-z ]{0,14}thing)\\b|\\bF [^#?F]{0,40}\\b${vessel} (?:was|is|stood|proved) (?:all )?empty\\b`,
   `\\b(?:instead|in (?:the )?place) of ${the}F\\b`,
   // "I won't buy palm any more"
-  `\\b(?:i|we) (?:really |simply |just )*(?:dont|do not|wont|will not|cant|can not|cannot|couldnt|never) (?:use|buy|eat|touch|like|want|stand|keep|get|have|find) ${the}F\\b`,
+  `\\b(?:i|we) (?:really |simply |just )*(?:dont|do not|wont|will not|cant|can not|cannot|couldnt|never) (?:use|buy|eat|touch|like|want|stand|keep|get|have|find|do)(?: (?:to )?(?:using|buying|use|buy|cooking with|soaping with))? ${the}F\\b`,
+  // "palm isn't for me"
+  `\\bF (?:isnt|is not|wasnt|aint) (?:really |quite )?(?:for me|my thing|my favourite|to be had)\\b`,
   // "lard is out of the question now"
   `\\bF (?:is|was) (?:now )?(?:out of the question|off the (?:menu|table)|not an option|no longer (?:possible|allowed|wanted)|banned|forbidden)\\b`,
 ].join('|');
@@ -41,7 +43,7 @@ const takes = [
   `\\b(?:used|took|put in|put|went with|went for|theres|there is|there was|its|grabbed) (?:in )?(?:the |some |my )?N (?:instead|in its place|in its stead|in for it|in it|for it)\\b`,
 ].join('|');
 /** "So the same weight of lard went in", "so I put in just as much lard". */
-const asMuch = `\\b(?:so|and|but|then|therefore) (?:(?:i|we|have|had|ve|then|just|simply|instead|there|is|now|today|this time) )*(?:(?:used|took|put in|put|added|melted|weighed in|weighed|went with) (?:in )?)?(?:exactly )?(?:(?:the |an )?(?:same|equal) (?:weight|amount|quantity|kilo|pound|half kilo) (?:of|in)|the same in|(?:just )?as much) (?:the |some )?N\\b(?: (?:also |now |has |have )*(?:went|goes|gone|is|was|got|came) in(?:to it|stead)?\\b| instead| in its place)?`;
+const asMuch = `(?:\\b(?:so|and|but|then|therefore) |, )(?:(?:i|we|have|had|ve|then|just|simply|instead|there|is|now|today|this time) )*(?:(?:used|took|put in|put|added|melted|weighed in|weighed|went with) (?:in )?)?(?:exactly )?(?:(?:the |an )?(?:same|equal) (?:weight|amount|quantity|kilo|pound|half kilo) (?:of|in)|the same in|(?:just )?as much) (?:the |some )?N\\b(?: (?:also |now |has |have )*(?:went|goes|gone|is|was|got|came) in(?:to it|stead)?\\b| instead| in its place)?`;
 const unit = '(?:gram|g|weight|ounce|oz|like|one|#|pound)';
 const whole = `(?:${unit} (?:for|by|to|:) ${unit}|(?:the |exactly |of )*same (?:weight|amount|quantity)\\b|(?:the |its |all |with |exactly |same |full |whole |a |of )*#(?: of (?:it|that)\\b)?)`;
 const exchanged = new RegExp(

@@ -23,6 +23,7 @@ import { fromTheirs } from './from-theirs.ts';
 import type { Heard } from './heard.ts';
 import { inExchange } from './in-exchange.ts';
 import { inGoes } from './in-goes.ts';
+import { inItsStead } from './in-its-stead.ts';
 import { inPours } from './in-pours.ts';
 import { inTwice } from './in-twice.ts';
 import { lastTimes } from './last-time.ts';
@@ -162,6 +163,7 @@ const rules: readonly Rule[] = [
   countedIn,
   anotherFat,
   inExchange,
+  inItsStead,
   outAndIn,
   trueFigure,
   othersPair,
