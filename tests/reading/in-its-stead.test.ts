@@ -20,8 +20,3 @@ test.each([
   'If there is no palm left, could I put in 300 g tallow instead?',
   'There was no palm left for half of it: 150 g tallow instead.',
 ])('asked: %s', (said) => expect(pot(said)).toEqual([]));
-
-test.each(['No tallow instead this time, I like it as it is.', 'There is no palm left now, I used all of it.'])(
-  'as it stands: %s',
-  (said) => expect(pot(said)).toEqual([300, undefined, 400]),
-);

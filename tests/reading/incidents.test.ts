@@ -60,3 +60,10 @@ test.each([
   ],
   ['For my two moulds: 500 g olive, 200 g coconut, and 98 g lye each. 210 g water each.', 'asked'],
 ])('%s', (text, expected) => expect(pot(text)).toBe(expected));
+
+test.each([
+  "EDIT: it's 160 coconut not 260, typo!!\nlard 540 g\ncoconut 260 g\nolive 100 g\nlye 111 g\nwater 270 g",
+  'Correction: 160 g coconut, not 260 g.\n\nlard 540 g\ncoconut 260 g\nolive 100 g\nlye 111 g\nwater 270 g',
+])('put right above the list: %s', (text) =>
+  expect(pot(text)).toBe('lard 540, coconut-oil 160, olive-oil-virgin 100, naoh 111'),
+);

@@ -55,11 +55,15 @@ function wordsBefore(tokens: readonly Token[], k: number): string {
     .join(' ');
 }
 
+type Thing = Extract<Item, { kind: 'thing' }>;
+
 interface Correction {
   readonly right: Amount;
   readonly wrong: Amount | null;
   /** Of the figures behind: the first, the last, … */
   readonly place: number | null;
+  /** "160 coconut not 260": what stands between them. */
+  readonly of?: Thing;
 }
 
 const places: Readonly<Record<string, number>> = {
@@ -88,6 +92,19 @@ function correctionAt(items: readonly Item[], k: number, tokens: readonly Token[
   if (!isAmount(item) || !weighs(item.quantity)) return null;
   const next = items[isBelow(items[k + 1]) ? k + 2 : k + 1];
   const before = wordsBefore(tokens, item.from);
+  const last = items[k + 2];
+  if (
+    next?.kind === 'thing' &&
+    isAmount(last) &&
+    weighs(last.quantity) &&
+    last.from > next.to &&
+    next.from >= item.to
+  ) {
+    const isNamed = !/^(?:role|unknown)$/.test(next.named.meaning.kind);
+    const isBeside = /^(?:of|the|my|)*$/.test(wordsIn(tokens, item.to, next.from) ?? '?');
+    if (isNamed && isBeside && firstCounts.test(wordsIn(tokens, next.to, last.from) ?? ''))
+      return { right: item, wrong: last, place: null, of: next };
+  }
   if (isAmount(next) && weighs(next.quantity) && next.from > item.to) {
     const between = wordsIn(tokens, item.to, next.from);
     if (between === null || between === '') return placed(item, before);
@@ -109,8 +126,6 @@ const isEqual = (a: Quantity, b: Quantity): boolean => Math.abs(alike(a, b).valu
 
 /** A figure meant for another differs from it by so many times, at the most; a digit more or less is ten. */
 const mostTimes = 11;
-
-type Thing = Extract<Item, { kind: 'thing' }>;
 
 /** What the correction names in its own sentence; null where it names nothing. */
 const namedIn = (items: readonly Item[], k: number, tokens: readonly Token[]): Thing | null => {
@@ -172,8 +187,8 @@ export function rightAhead(items: readonly Item[], tokens: readonly Token[], sig
     const found = item && saysAround(signals, item.from, cue.ahead) ? correctionAt(items, k, tokens) : null;
     if (!found) continue;
     const { right, wrong } = found;
-    const own = wrong ? (isBelow(items[k + 1]) ? 3 : 2) : 1;
-    const at = meantBy(found, items, k + own, namedIn(items, k, tokens));
+    const own = wrong ? (found.of || isBelow(items[k + 1]) ? 3 : 2) : 1;
+    const at = meantBy(found, items, k + own, found.of ?? namedIn(items, k, tokens));
     if (at === null) continue;
     const gone = items[at];
     if (!isAmount(gone)) {
