@@ -1,6 +1,6 @@
 import { cutOf, type InWords, type Reader } from './cut.ts';
 import { perhapsBears, surelyBears } from './doubt/bearing.ts';
-import { lyeLost } from './doubt/lye-lost.ts';
+import { lyeLost, lyeUntold } from './doubt/lye-lost.ts';
 import { withoutMisfit } from './doubt/misfit.ts';
 import type { Weights } from './doubt/note-signs.ts';
 import { ofOthers, withoutOthers } from './doubt/of-others.ts';
@@ -140,6 +140,7 @@ function readPart(
   if (many !== null) return { ...whole, doubts: [{ id: 'corrected', said: many }] };
   const lost = settled ? null : lyeLost(post, whole);
   if (lost !== null) return { ...whole, doubts: [{ id: 'unplaced', said: lost }] };
+  if (!settled && lyeUntold(post, whole)) return { ...whole, doubts: [{ id: 'no-amount', said: 'lye', of: 'lye' }] };
   const stand = asTheyStand(post);
   return stand ? { ...whole, assumptions: [...whole.assumptions, { id: 'number', text: stand }] } : whole;
 }

@@ -67,3 +67,32 @@ test.each([
 ])('put right above the list: %s', (text) =>
   expect(pot(text)).toBe('lard 540, coconut-oil 160, olive-oil-virgin 100, naoh 111'),
 );
+
+test.each([
+  [
+    "350 g olive oil, 150 g coconut oil, 71 g NaOH, 165 g water. Would've loved 50 g of shea in there too. Lye good?",
+    'asked',
+  ],
+  ['450 g tallow, 200 g coconut, 100 g olive, water 230 g. Lye was the same as last time. Too much or ok?', 'asked'],
+  [
+    '450 g tallow, 200 g coconut, 100 g olive. How much lye, the same as last time?',
+    'tallow-beef 450, coconut-oil 200, olive-oil-virgin 100',
+  ],
+  [
+    "700 g olive, 200 g coconut, 100 g castor, 150 g lye, 320 g water. I weighed the lye again and it's 138 g now. Ok?",
+    'olive-oil-virgin 700, coconut-oil 200, castor-oil 100, naoh 138',
+  ],
+  [
+    'Palm 300 g, olive 400 g, castor 50 g, NaOH 104 g, water 270 g. But castor was not at home so I made it without, and put nothing else for it. Ok?',
+    'asked',
+  ],
+  [
+    'The recipe is 800 g lard, 300 g coconut. I scaled the oils down a bit so it fits my mould and used 120 g lye. Ok?',
+    'asked',
+  ],
+  ['Weighed 500 g olive then took a bit back out. 250 g coconut. 105 g lye, 240 g water.', 'asked'],
+  [
+    '250 g stearic acid, 150 g coconut oil, 103 g of potassium hydroxide in 500 g water. Two days later I whipped in 30 g of shea butter when the whole thing was neutral and cool. Ok?',
+    'stearic-acid 250, coconut-oil 150, shea-butter 30, koh 103',
+  ],
+])('%s', (text, expected) => expect(pot(text)).toBe(expected));

@@ -34,3 +34,18 @@ export function lyeLost(post: string, { fats, after, alkali: taken, doubts, fate
   }
   return null;
 }
+
+const untold = new RegExp(
+  `\\b(?:the |my )?${alkali} (?:was|is|went in|stayed|weighed|i (?:took|used|put in)) (?:exactly |just )?(?:the same|as (?:always|usual|last|before)|like (?:last|always)|the usual)|\\b(?:forgot|forgotten|did ?n['’]?t|never|no idea|do ?n['’]?t know|lost)\\b[^.!?\\n]{0,40}\\b${alkali}\\b`,
+  'i',
+);
+const judged = /\b(?:too much|too little|enough|ok|okay|good|bad|right|fine|safe)\b[^.!\n]*\?/i;
+
+/** "Lye was the same as last time. Too much or ok?": some went in, and nobody says how much. */
+export const lyeUntold = (post: string, { fats, alkali: taken, doubts }: RecipeReading): boolean =>
+  taken.length === 0 &&
+  doubts.length === 0 &&
+  fats.length > 0 &&
+  !asked.test(post) &&
+  untold.test(post) &&
+  judged.test(post);

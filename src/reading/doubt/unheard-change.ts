@@ -78,6 +78,8 @@ const out: readonly string[] = [
   `\\b${removing}${nth}`,
   `${nth} (?:(?:is|are|was|were|has|have|been|both|all|now|also|i|we|it|got|gets|stays?|just) )*(?:${removed}|left out|out)${end}`,
   `\\bonly (?:had|has|got|found) (?:about )?(?:a )?(?:half|part|third|quarter|most|some) (?:of )?(?:the |my )?[FL]\\b`,
+  // "castor was not at home so I made it without"
+  `F [^#?.]{0,50}\\b(?:so|and|then) (?:(?:i|we|have|just|then) )*(?:made|did|went|cooked|cast|poured|mixed) (?:(?:it|this|that|on|the batch|the soap) )*without\\b(?: (?:it|that))?(?= (?:[,.;!)]|and\\b)| $|$)`,
 ];
 /** A fat that is another one. */
 const other: readonly string[] = [
@@ -122,6 +124,8 @@ const other: readonly string[] = [
   `F (?:is|are|was) (?:only |just )?(?:going|supposed|meant) to be\\b`,
   `\\bmy (?:usual|regular|normal|standard) (?:one |recipe |batch |bar )?(?:with|but|plus|minus|without|except)\\b(?!.*(?:\\bso|:) (?:its |it is |thats |now )*(?:# (?:of )?F|F #))`,
   `\\b(?:give|gave|put|add|added) its (?:share|weight|part) to\\b`,
+  // "I don't have tallow so it was all lard"
+  `\\b(?:dont|didnt|do not|did not) have (?:any )?[FN]\\b[^.?#]{0,30}\\b(?:so|and) (?:it|that|the rest) (?:was|is|became|got) (?:all |just |now )*[FN]\\b`,
 ];
 /** More or less of something, or twice. */
 const more: readonly string[] = [
@@ -195,6 +199,7 @@ const lye: readonly string[] = [
 /** All of it so many times. */
 const size: readonly string[] = [
   `(?<!F #? ?)\\btimes (?:that|this|as much|of it|of that|the lot)\\b`,
+  `\\b(?:scaled|brought|took|reduced|shrank|cut) ${the}(?:oils|fats|everything|it|recipe|lot|amounts|batch) (?:all )?(?:up|down) (?:a bit|a little|slightly|somewhat|to fit|so (?:that )?it (?:fits|would fit))`,
   `# of (?:those|these|them) in (?:one|a|the same) (?:pot|go|batch)\\b`,
   `^(?:make |do |lye for |L for |cook )?(?:a |one )?(?:half|third|quarter|double|triple|tenth|eighth) (?:of )?(?:a )?(?:this|these|the following|that)\\b`,
   `\\b(?:half|third|quarter|double|triple|tenth|eighth|fifth|sixth) of (?:this|the recipe|the list) (?:went in|please|is in|in the pot|:|$|[,.])`,
@@ -247,6 +252,9 @@ const isUsed = /\b(?:use|using|go|take|with|melt|want|need|put)\b[^.?]*\b(?:all|
 
 /** "A glug of castor, maybe a ladle?" tells of one, and asks for none. */
 const guessed = /(?: ,)? (?:maybe|perhaps|possibly|say|or|about|roughly)(?: [a-z]+){1,4} \?/;
+/** "Would've loved 50 g of shea in there too". */
+const wish = /\bwould(?: ha|'?)ve (?:loved|liked|preferred|wanted)\b[^.?]{0,30}# (?:of )?[FN]/;
+
 /** Nobody has done it. */
 const open = /\?|\b(?:would|should|could|can|if|might|maybe)\b/;
 
@@ -313,6 +321,7 @@ function saidIn(
     .replace(/@/g, (_, place: number) => letterOf(tokens[sentence.tokenAt(place)], weighed))
     .replace(forNothing(), dashes);
   const text = isOpening ? lettered.replace(ready, dashes).replace(toUse, dashes) : lettered;
+  if (wish.test(text)) return rawText(prims, tokens[sentence.from]?.from ?? 0, tokens[sentence.to - 1]?.to ?? 1).trim();
   if (
     denied.test(text) ||
     nearly.test(text) ||

@@ -37,6 +37,9 @@ const added = new RegExp(
 /** "Some more fell in the water, no idea how much", of what was weighed before. */
 const fellIn =
   /\b(?:some|a bit|a little|a few|rather a lot|lots?|too much) (?:more |extra |too much )?(?:of it |[FL] )?(?:then |also |just )*(?:fell|slid|slipped|landed|tipped|dropped|poured|came|tumbled|ran|spilled|sloshed) in(?:to)?\b|\b(?:some|a bit|a little|a few) more (?:of it |[FL] )?(?:then |just )*(?:went|got) in(?:to)?\b/;
+/** "Weighed 500 g olive, then took a bit back out". */
+const tookBack =
+  /# (?:of )?(?:the |my )?[FL]\b[^.?#]{0,20}\b(?:took|poured|spooned|scooped|tipped) (?:a (?:little |tiny )?(?:bit|little)|some)(?: of it)?(?: back)? (?:out|away|off|back)\b/;
 /** "25 g of it on the worktop". */
 const spiltOfIt = new RegExp(
   `[#…] of (?:it|that|the [FL]) (?:(?:landed|went|ended up|ran|fell|is|was|are|were|now|then|all) )*(?:on|onto|over|down|across|in) (?:the|my|our) (?:[a-z]+ )?${floor}\\b`,
@@ -77,7 +80,9 @@ export function unweighed(cut: Cut, back: readonly { readonly from: number; read
     const text = sentence.text
       .replace(/@/g, (_, at: number) => letterOf(tokens[sentence.tokenAt(at)], weighed))
       .replace(/\b(?:by|like|from|as) last (?:time|batch)\b/, (said) => '-'.repeat(said.length));
-    const isFallen = (fellIn.test(text) || spiltOfIt.test(text)) && !/\?|\b(?:if|would|nearly|almost)\b/.test(text);
+    const isFallen =
+      (fellIn.test(text) || spiltOfIt.test(text) || tookBack.test(text)) &&
+      !/\?|\b(?:if|would|nearly|almost)\b/.test(text);
     if (!isFallen && (!/[FL]/.test(text) || isElse(text, sentences[k + 1]?.text ?? ''))) continue;
     const other = (text.includes('#') ? null : lyeIs.exec(text))?.indices?.groups?.['other']?.[0];
     const lye = other === undefined ? undefined : tokens[sentence.tokenAt(other)];

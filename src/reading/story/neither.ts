@@ -12,7 +12,7 @@ import type { Heard } from './heard.ts';
 import { isPlain, rowsBefore, rowsOf } from './tale.ts';
 
 const plan =
-  /\b(?:(?:was|were|am) (?:just |first |originally )?(?:going|about|meaning|planning|hoping|supposed|tempted) to|(?:had |have |d |ve )?(?:planned|intended|wanted|meant|hoped|thought (?:about|of)|considered|had in mind|toyed with)|(?:my|the|our) plan was|would have)\b/;
+  /\b(?:(?:was|were|am) (?:just |first |originally )?(?:going|about|meaning|planning|hoping|supposed|tempted) to|(?:had |have |d |ve )?(?:planned|intended|wanted|meant|hoped|thought (?:about|of)|considered|had in mind|toyed with)|(?:my|the|our) plan was|would(?: ha|'?)ve(?: (?:loved|liked|wanted|preferred))?)\b/;
 const end =
   '(?= (?:$|[-.,;:!)–—]|(?:in|at) the end\\b|this time\\b|today\\b|after all\\b|so\\b|because\\b|as\\b|since\\b|and\\b(?! (?:(?:i|we|then|just|so) )*(?:took|used|put|went|swapped|replaced|had)\\b)))';
 const useIt = '(?:did|do|used|took|added|put in|put|went with|have|had|chose|need(?:ed)?)';
@@ -22,7 +22,7 @@ const neither = new RegExp(
 );
 /** Of one thing or several that were only planned. */
 const never = new RegExp(
-  `(?:[,;–—-] |\\b(?:but|and|then|yet) )(?:(?:i|we|then|but|and|so|in the end|,) )*(?:never (?:did|have)|(?:didnt|did not|have not|havent) (?:do (?:it|so|that)|in the end|after all|bother|, in the end)|didnt|did not|decided against (?:it|them|both|that|the two))${end}`,
+  `(?:[,;–—-] |\\b(?:but|and|then|yet) )(?:(?:i|we|then|but|and|so|in the end|,) )*(?:never (?:did|have)|(?:didnt|did not|have not|havent) (?:do (?:it|so|that)|in the end|after all|bother|, in the end)|didnt|did not|decided against (?:it|them|both|that|the two)|(?:it|that|they) (?:hasnt|havent|has not|have not|didnt|did not|never) (?:come|came|arrived?|turned up|been delivered|got here)(?: in the post| yet| in time| by post)*)${end}`,
 );
 /** "But left it out in the end", "but skipped it". */
 const leftOut = new RegExp(

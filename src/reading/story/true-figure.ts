@@ -11,7 +11,9 @@ import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
 import { isPlain, isSum, rowOf } from './tale.ts';
 
-const cues: ReadonlySet<string> = new Set('real true correct actual proper really actually truth fact'.split(' '));
+const cues: ReadonlySet<string> = new Set(
+  'real true correct actual proper really actually truth fact again anew afresh'.split(' '),
+);
 const figure = '(?:figure|weight|amount|number|value|reading|quantity)';
 const is =
   '(?:(?:is|was|should be|turned out(?: to be)?|came (?:out )?(?:to|at|as)|comes to|weighs|weighed|in fact|just|only|at) )+';
@@ -21,6 +23,7 @@ const makePatterns = () =>
     `\\b(?:the |my )?(?:real|true|correct|actual|proper) (?<c>@) ${figure} ${is}(?<n>#)`,
     `(?<d>@) (?:really|actually|in truth|in fact|in reality) ${is}(?<n>#)(?! (?:of )?@)`,
     `(?<e>@) (?:was|weighed|is) (?:really|actually|in truth|in fact|in reality) (?:only |just |at )*(?<n>#)(?! (?:of )?@)`,
+    `\\b(?:weighed|reweighed|checked|measured) (?:the |my )?(?<a>@) (?:again|anew|afresh|once more)(?: ?(?:,|;|-|and|so|then))* (?:its|it is|it was|thats|that is|now its) (?:now |just |only |really )*(?<n>#)(?! (?:of )?@)`,
   ].map((pattern) => new RegExp(pattern, 'd'));
 let made: ReturnType<typeof makePatterns> | null = null;
 const open =

@@ -508,6 +508,12 @@ const roles: Readonly<Record<RoleName, readonly string[]>> = {
     'after cook addition',
     'after the cook is over',
     'when cooking is over',
+    'when it was neutral',
+    'when the whole thing was neutral',
+    'once it was neutral',
+    'once neutral',
+    'when it tested neutral',
+    'after it was neutral',
   ],
   before: [
     'before the cook',
