@@ -252,6 +252,9 @@ const isUsed = /\b(?:use|using|go|take|with|melt|want|need|put)\b[^.?]*\b(?:all|
 
 /** "A glug of castor, maybe a ladle?" tells of one, and asks for none. */
 const guessed = /(?: ,)? (?:maybe|perhaps|possibly|say|or|about|roughly)(?: [a-z]+){1,4} \?/;
+/** "Can I swap half the palm for lard?" is asked, and not done. */
+const mayI =
+  /^(?:(?:and|so|but|also|then) )*(?:can|could|may|might) (?:i|we) (?:(?:just|also|then) )*(?:swap|sub|replace|substitute|exchange|switch)\b[^.#]*\b[FN] (?:for|with|by) (?:some |the )?[FN] ?\?/;
 /** "Would've loved 50 g of shea in there too". */
 const wish = /\bwould(?: ha|'?)ve (?:loved|liked|preferred|wanted)\b[^.?]{0,30}# (?:of )?[FN]/;
 
@@ -321,6 +324,7 @@ function saidIn(
     .replace(/@/g, (_, place: number) => letterOf(tokens[sentence.tokenAt(place)], weighed))
     .replace(forNothing(), dashes);
   const text = isOpening ? lettered.replace(ready, dashes).replace(toUse, dashes) : lettered;
+  if (mayI.test(text)) return null;
   if (wish.test(text)) return rawText(prims, tokens[sentence.from]?.from ?? 0, tokens[sentence.to - 1]?.to ?? 1).trim();
   if (
     denied.test(text) ||
