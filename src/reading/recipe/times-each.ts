@@ -4,7 +4,6 @@
  * of everything". Each clause has a factor and what it is of; one without a factor of its own ("lye and water too") takes
  * the one before. Only where nothing that counts in the pot is left without a factor.
  */
-import type { RecipeReading } from '../reading.ts';
 import { relations, seasons } from '../words/cue-words.ts';
 import { afterwards, asWritten, theirs } from './another-size.ts';
 import { factorOf } from './factor.ts';
@@ -326,91 +325,3 @@ export function timesEach(post: string, fatOf: FatOf): TimesEach | null {
     said,
   };
 }
-
-const moreWater =
-  /\b(?:doubled?|tripled?|twice|half|halved) (?:the )?(?:amount of )?water\b|\bwater (?:(?:i|we|was|is|got) )*(?:doubled|tripled|halved)\b/i;
-
-/** What is not in the pot as it was told; null where something that counts was told nothing of. */
-export function timedEach(reading: RecipeReading, told: TimesEach): RecipeReading | null {
-  const { fats, after, alkali, liquids, acids, waterGrams, doubts } = reading;
-  // what was changed or left out besides: nobody knows what it is times of
-  const isChanged = reading.assumptions.some(({ id }) => id === 'corrected' || id === 'left-out');
-  if (doubts.length > 0 || fats.length === 0 || isChanged) return null;
-  const kinds = { fats: told.fats ?? told.whole, alkali: told.alkali ?? told.whole, water: told.water ?? told.whole };
-  const ofFat = (id: string): number | null => told.each.get(id) ?? kinds.fats;
-  const lines = [...fats, ...after];
-  // "I made half of those oils. 84 g lye is what went in": weighed for what was made
-  const isOwnLye = kinds.alkali === null && kinds.fats !== null && isFor(reading, ofFat);
-  const isLeft =
-    lines.some(({ id }) => ofFat(id) === null) ||
-    (alkali.length > 0 && kinds.alkali === null && !isOwnLye) ||
-    ((waterGrams !== null || liquids.length > 0) &&
-      kinds.water === null &&
-      told.whole === null &&
-      told.fats === null) ||
-    [...told.each.keys()].some((id) => !lines.some((line) => line.id === id)) ||
-    (acids.length > 0 && told.whole === null);
-  // "twice the water, because it was thick"
-  const isWaterOnly =
-    told.said.some((one) => moreWater.test(one)) &&
-    told.each.size === 0 &&
-    told.water !== null &&
-    [told.whole, told.fats, told.alkali].every((one) => one === null);
-  if (isLeft && !isWaterOnly) return null;
-  const by = <T extends { readonly grams: number }>(line: T, factor: number): T => ({
-    ...line,
-    grams: line.grams * factor,
-  });
-  const [ofLye, ofWater] = [kinds.alkali ?? 1, kinds.water ?? kinds.alkali ?? 1];
-  const others = told.whole ?? kinds.fats ?? 1;
-  const parts = [
-    ...lines.map((line) => `${line.said} × ${plain(ofFat(line.id) ?? 1)}`),
-    ...alkali.map(({ id }) => `${id === 'naoh' ? 'NaOH' : 'KOH'} × ${plain(ofLye)}`),
-  ];
-  const isOne = new Set([...lines.map(({ id }) => ofFat(id)), ofLye, ofWater]).size === 1;
-  const text = isOne
-    ? `I took all amounts times ${plain(others)}, as the post says.`
-    : `I took what is written so many times as the post says: ${parts.join(', ')}, water × ${plain(ofWater)}.`;
-  return {
-    ...reading,
-    fats: fats.map((line) => by(line, ofFat(line.id) ?? 1)),
-    after: after.map((line) => by(line, ofFat(line.id) ?? 1)),
-    alkali: alkali.map((line) => by(line, ofLye)),
-    liquids: liquids.map((line) => by(line, ofWater)),
-    acids: acids.map((line) => by(line, others)),
-    others: reading.others.map((one) => ({ ...one, grams: one.grams === null ? null : one.grams * others })),
-    waterGrams: waterGrams === null ? null : waterGrams * ofWater,
-    totalFats: isOne && reading.totalFats !== null ? reading.totalFats * others : null,
-    assumptions: [...reading.assumptions, { id: 'number', text }],
-    fates: [
-      ...reading.fates,
-      ...told.said.flatMap((one) =>
-        (one.match(/\d+(?:[.,]\d+)?/g) ?? []).map((figure) => ({
-          text: figure,
-          fate: 'used' as const,
-          why: 'times all amounts',
-        })),
-      ),
-    ],
-  };
-}
-
-/** It tells that some of the fats went in more or less than once. */
-export const timesFats = ({ whole, fats, each }: TimesEach): boolean =>
-  [whole, fats, ...each.values()].some((factor) => factor !== null && factor !== 1);
-
-/** Alkali to fats by mass, in soaps as they are meant. */
-const usual = { naoh: [0.1, 0.19], koh: [0.15, 0.28] } as const;
-
-/** The alkali fits the fats as they were made, and not as they are written. */
-function isFor({ fats, alkali }: RecipeReading, ofFat: (id: string) => number | null): boolean {
-  const [one, ...more] = alkali;
-  if (!one || more.length > 0) return false;
-  const [least, most] = usual[one.id];
-  const fits = (grams: number): boolean => one.grams >= least * grams && one.grams <= most * grams;
-  const sum = (times: (id: string) => number): number =>
-    fats.reduce((all, { id, grams }) => all + grams * times(id), 0);
-  return fits(sum((id) => ofFat(id) ?? 1)) && !fits(sum(() => 1));
-}
-
-const plain = (factor: number): number => Number(factor.toPrecision(4));

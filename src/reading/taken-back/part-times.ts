@@ -38,7 +38,7 @@ const undone =
   /\b(?:added|adding|topped|made up|half the(?! (?:oils|fats)\b)|other half|rest|remaining|remainder|missing|then (?:i|we)(?! [a-z]+ (?:in )?(?:all|the (?:full|whole|entire|complete)) )|later|afterwards)\b/;
 
 /** Alkali to fats by mass, in soaps as they are meant. */
-const usual = { naoh: { least: 0.1, most: 0.19 }, koh: { least: 0.15, most: 0.28 } } as const;
+export const usual = { naoh: { least: 0.1, most: 0.19 }, koh: { least: 0.15, most: 0.28 } } as const;
 
 const isFats = (text: string): boolean => /\b(?:oils?|fats?|butters?)\b/.test(text);
 
