@@ -157,6 +157,7 @@ describe('a note says what a fat of the list was', () => {
     ['Just read the lid: the palm was actually lard. Same weight, 200 g.', { ...noPalm, lard: 200 }],
     ['What I called palm was lard, 200 g too.', { ...noPalm, lard: 200 }],
     ['Palm was rancid, binned it. Used 150 g lard in its place.', { ...noPalm, lard: 150 }],
+    ['Palm went mouldy. Used 150 g of lard in its place.', { ...noPalm, lard: 150 }],
     ['The palm had gone mouldy so I chucked it. In its place 200 g lard.', { ...noPalm, lard: 200 }],
     ['- palm oil: gone off, discarded. 200 g lard instead.', { ...noPalm, lard: 200 }],
     ['The palm smelled off, not used. Replaced with 200 g lard.', { ...noPalm, lard: 200 }],
@@ -171,7 +172,6 @@ describe('a note says what a fat of the list was', () => {
     'The palm was lard, same 250 g.',
     'The palm was rancid, binned half. Used 100 g lard in its place.',
     'Some of the palm was binned. Put 50 g lard in its place.',
-    'Palm went mouldy. Used 150 g of lard in its place.',
     'Out of castor, so made it without the palm.',
     'My sister was out of castor oil, so she made hers without.',
   ])('%s is asked about', (note) => expect(noted(note).doubts).not.toEqual([]));
