@@ -218,6 +218,7 @@ const ofList = /\b(?:this|these|below|following)\b/i;
 /** What a post tells so; null where it tells nothing, or leaves it open. */
 export function timesEach(post: string, fatOf: FatOf): TimesEach | null {
   if (!cues.test(post) || !listed.test(post) || afterwards.test(post) || asWritten.test(post)) return null;
+  if (timed.every((way) => post.search(way) < 0)) return null;
   const sums = {
     whole: new Set<number>(),
     fats: new Set<number>(),
