@@ -89,7 +89,7 @@ const words: { readonly [Id in Doubt['id']]: (doubt: Of<Id>, around: Around) => 
   corrected: ({ said, adding }) => ({
     ask: adding
       ? `Are these what the scale showed with everything in it ("${said}")? Then each fat weighs less.`
-      : `The post changes its own list at "${said}". What went into the pot?`,
+      : `You also write "${said.replace(/[\s.,;:!]+$/, '')}". What goes into the pot in the end?`,
     hint: adding
       ? 'Paste the recipe once more with what each fat weighs by itself.'
       : 'Paste the recipe once more as it is in the pot, with its figures.',

@@ -109,7 +109,7 @@ function readPart(
 ): RecipeReading {
   const each = settled ? null : timesEach(input, fatOf(reader));
   const untimed = each && untimedOf(reader, each);
-  const timed = each && untimed && timedEach(untimed, each);
+  const timed = each && untimed && timedEach(untimed, each, nameOf(reader));
   if (timed) return timed;
   const { text: post, factor, said, unsure, but, anew, apart } = timesAll(input, fatOf(reader));
   const { reading: first, unheardChange } = readOne(reader, post === input ? several : severalIn(post), settled, done);
@@ -133,7 +133,7 @@ function readPart(
       : (withoutOthers(post, first, (rest) => alone(rest, again(rest)), catalogue) ?? among);
   const heard = settled ? read : hearing(read, unheardChange);
   const whole = factor === null ? heard : ofMadeSize(asksOfSize(heard) ? read : heard, factor);
-  if (factor !== null) return multiplied(whole, factor, said, but, anew, apart);
+  if (factor !== null) return multiplied(whole, factor, said, but, anew, apart, nameOf(reader));
   if (each && untimed && whole.doubts.length === 0 && sumOf(whole.fats) === sumOf(untimed.fats) && timesFats(each))
     return { ...whole, doubts: [{ id: 'corrected', said: each.said[0]?.trim() ?? '' }] };
   const many =
@@ -159,6 +159,14 @@ const fatOf =
     const [name, ...more] = cutOf(reader, words).tokens;
     return more.length === 0 && isFat(name) ? thingOf(name) : null;
   };
+
+const nameOf =
+  ({ lexicon }: Reader) =>
+  (fat: string): string =>
+    lexicon
+      .label({ kind: 'fat', id: fat })
+      .toLowerCase()
+      .replace(/, (.+)$/, ' ($1)');
 
 /** "My mould takes a kilo of oils … I made half of it": the total is that of what was made. */
 function ofMadeSize(reading: RecipeReading, factor: number): RecipeReading {

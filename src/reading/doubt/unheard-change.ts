@@ -193,7 +193,7 @@ const lye: readonly string[] = [
   `\\b(?:not sure|cant remember|forgot|didnt|did i|wasnt|havent|hadnt|never|whether i) [^.?]{0,20}\\b(?:tared?|zero(?:ed)?)\\b`,
   `\\bwasnt sure\\b[^.?]*[FL]\\b`,
   `\\b(?:nicked|stole|ate|licked|got at) [^.?]*\\b(?:F|fats|oils)\\b`,
-  `\\bcan ?(?:t|not) (?:remember|recall|say|tell) (?:whether|if|which)\\b(?! (?:shops?|brands?|markets?|suppliers?|stores?|sites?|aisles?|stalls?|days?|butchers?)\\b)[^.?]*(?:F|L)|\\bput ${the}F in , didnt put\\b`,
+  `\\bcan ?(?:t|not) (?:remember|recall|say|tell) (?:whether|if|which)\\b[^.?]*(?:F|L)|\\bput ${the}F in , didnt put\\b`,
   `\\b(?:emptied|tipped|poured|went) (?:it |that |them )?in unweighed\\b`,
 ];
 /** All of it so many times. */

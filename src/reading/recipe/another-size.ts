@@ -467,14 +467,11 @@ export function multiplied(
   but: readonly Kept[] = [],
   anew: readonly Anew[] = [],
   apart: readonly FatApart[] = [],
+  nameOf: (fat: string) => string = (fat) => fat,
 ): RecipeReading {
   const ownOf = (kind: Kept): number | undefined => anew.find((one) => one.kind === kind)?.grams;
   const [lye, water] = [ownOf('alkali'), ownOf('water')];
-  const others = [
-    ...but,
-    ...anew.map(({ kind }) => kind),
-    ...apart.map(({ id }) => reading.fats.find((one) => one.id === id)?.said ?? id),
-  ];
+  const others = [...but, ...anew.map(({ kind }) => kind), ...apart.map(({ id }) => nameOf(id))];
   const times = <T extends { readonly grams: number }>(lines: readonly T[]): readonly T[] =>
     lines.map((line) => ({ ...line, grams: line.grams * factor }));
   const once = (value: number | null): number | null => (value === null ? null : value * factor);

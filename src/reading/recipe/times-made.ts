@@ -7,7 +7,11 @@ const moreWater =
   /\b(?:doubled?|tripled?|twice|half|halved) (?:the )?(?:amount of )?water\b|\bwater (?:(?:i|we|was|is|got) )*(?:doubled|tripled|halved)\b/i;
 
 /** What is not in the pot as it was told; null where something that counts was told nothing of. */
-export function timedEach(reading: RecipeReading, told: TimesEach): RecipeReading | null {
+export function timedEach(
+  reading: RecipeReading,
+  told: TimesEach,
+  nameOf: (fat: string) => string,
+): RecipeReading | null {
   const { fats, after, alkali, liquids, acids, waterGrams, doubts } = reading;
   // what was changed or left out besides: nobody knows what it is times of
   const isChanged = reading.assumptions.some(({ id }) => id === 'corrected' || id === 'left-out');
@@ -39,14 +43,8 @@ export function timedEach(reading: RecipeReading, told: TimesEach): RecipeReadin
   });
   const [ofLye, ofWater] = [kinds.alkali ?? 1, kinds.water ?? kinds.alkali ?? 1];
   const others = told.whole ?? kinds.fats ?? 1;
-  const parts = [
-    ...lines.map((line) => `${line.said} × ${plain(ofFat(line.id) ?? 1)}`),
-    ...alkali.map(({ id }) => `${id === 'naoh' ? 'NaOH' : 'KOH'} × ${plain(ofLye)}`),
-  ];
   const isOne = new Set([...lines.map(({ id }) => ofFat(id)), ofLye, ofWater]).size === 1;
-  const text = isOne
-    ? `I took all amounts times ${plain(others)}, as the post says.`
-    : `I took what is written so many times as the post says: ${parts.join(', ')}, water × ${plain(ofWater)}.`;
+  const sized = isOne ? `all amounts times ${plain(others)}` : inWords(reading, ofFat, ofLye, ofWater, nameOf);
   return {
     ...reading,
     fats: fats.map((line) => by(line, ofFat(line.id) ?? 1)),
@@ -57,7 +55,7 @@ export function timedEach(reading: RecipeReading, told: TimesEach): RecipeReadin
     others: reading.others.map((one) => ({ ...one, grams: one.grams === null ? null : one.grams * others })),
     waterGrams: waterGrams === null ? null : waterGrams * ofWater,
     totalFats: isOne && reading.totalFats !== null ? reading.totalFats * others : null,
-    assumptions: [...reading.assumptions, { id: 'number', text }],
+    assumptions: [...reading.assumptions, { id: 'number', text: `I took ${sized}, as the post says.` }],
     fates: [
       ...reading.fates,
       ...told.said.flatMap((one) =>
@@ -69,6 +67,32 @@ export function timedEach(reading: RecipeReading, told: TimesEach): RecipeReadin
       ),
     ],
   };
+}
+
+/** "The fats times 2, the lye and the water as written". */
+function inWords(
+  { fats, after, alkali, liquids, waterGrams }: RecipeReading,
+  ofFat: (id: string) => number | null,
+  ofLye: number,
+  ofWater: number,
+  nameOf: (fat: string) => string,
+): string {
+  const ids = [...new Set([...fats, ...after].map(({ id }) => id))];
+  const [first = 1, ...more] = new Set(ids.map((id) => ofFat(id) ?? 1));
+  const parts: readonly (readonly [string, number])[] = [
+    ...(more.length === 0
+      ? [['the fats', first] as const]
+      : ids.map((id) => [`the ${nameOf(id)}`, ofFat(id) ?? 1] as const)),
+    ...(alkali.length > 0 ? [['the lye', ofLye] as const] : []),
+    ...(waterGrams !== null || liquids.length > 0 ? [['the water', ofWater] as const] : []),
+  ];
+  const byFactor = Map.groupBy(parts, ([, factor]) => plain(factor));
+  const and = new Intl.ListFormat('en-GB');
+  const said = [...byFactor].map(([factor, of]) => {
+    const names = and.format(of.map(([name]) => name));
+    return factor === 1 ? `${names} as written` : `${names} times ${factor}`;
+  });
+  return said.join(', ');
 }
 
 /** It tells that some of the fats went in more or less than once. */

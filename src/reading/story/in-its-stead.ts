@@ -2,6 +2,7 @@
  * "There was no palm left in the cupboard: 300 g tallow instead", "opened the cupboard and no palm left. Put in 150 g lard in
  * its place": a fat of the list that is not there, and another one with a weight of its own.
  */
+import { once } from '../once.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isAny, isFat, isIngredient } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure } from '../words/tokens.ts';
@@ -11,12 +12,13 @@ import { lacks } from './in-exchange.ts';
 import { onlyRow, storyAt } from './story.ts';
 
 const marker = '(?:instead(?! of)|in (?:its|that|the|their) (?:place|stead)(?! of)|in place of (?:it|that)|for it\\b)';
-const makePattern = () =>
-  new RegExp(
-    `(?:${lacks})(?<mid>[^?#]{0,90}?)(?<n>#) (?:of )?(?:the |some |my )*(?<in>[FNX]) (?:(?:went|goes|is|was|came|got|put|used|taken|in) )*${marker}`,
-    'd',
-  );
-let made: RegExp | null = null;
+const pattern = once(
+  () =>
+    new RegExp(
+      `(?:${lacks})(?<mid>[^?#]{0,90}?)(?<n>#) (?:of )?(?:the |some |my )*(?<in>[FNX]) (?:(?:went|goes|is|was|came|got|put|used|taken|in) )*${marker}`,
+      'd',
+    ),
+);
 const open =
   /\?|\b(?:half|third|quarter|part|some of|most|partly|bit of|rest of|or|maybe|perhaps|if|could|would|might|should|next|last time|last year|usually|normally|always|she|he|they|her|his|hers|theirs|about|around|roughly|nearly|almost|only had)\b/;
 
@@ -29,8 +31,7 @@ export function inItsStead(cut: Cut): Heard {
     if (sentence.names === 0) continue;
     const story = storyAt(tokens, sentences, k, 2);
     if (!/\b(?:instead|place|stead|for it)\b/.test(story.text) || !story.text.includes('F')) continue;
-    made ??= makePattern();
-    const found = made.exec(story.text);
+    const found = pattern().exec(story.text);
     const groups = found?.indices?.groups;
     if (!found || !groups?.['n'] || !groups['in'] || found.index >= story.turn) continue;
     const end = story.text.slice(found.index + found[0].length, found.index + found[0].length + 24);

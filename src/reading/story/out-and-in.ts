@@ -2,6 +2,7 @@
  * "Palm out and 250 g lard in", "out with the palm and in with 8 oz of lard": a fat of the list that is not there, and
  * another one with its weight.
  */
+import { once } from '../once.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isIngredient, spoken } from '../words/token-is.ts';
@@ -11,13 +12,13 @@ import { onlyRow, storyAt } from './story.ts';
 
 const fat = '(?:the |my |all |of )*';
 const joint = '(?: ?(?:,|;|and|&|then|so|[+]))+';
-const makePatterns = () =>
+const patterns = once(() =>
   [
     `(?<out>F) (?:(?:is|was|came|comes|went|goes) )?out${joint} (?:in )?(?<n>#)? ?(?:of )?${fat}(?<in>[FN])(?: (?<m>#))? (?:(?:is|was|came|comes|went|goes|instead) )*in\\b`,
     `\\bout with ${fat}(?<out>F)${joint} in with ${fat}(?<n>#)? ?(?:of )?${fat}(?<in>[FN])`,
     `(?<n>#) ?(?:of )?${fat}(?<in>[FN]) in${joint} (?:and )?${fat}(?<out>F) out\\b`,
-  ].map((pattern) => new RegExp(pattern, 'd'));
-let made: ReturnType<typeof makePatterns> | null = null;
+  ].map((pattern) => new RegExp(pattern, 'd')),
+);
 /** Nobody has done it. */
 const open = /\?|\b(?:if|could|would|should|might|next|maybe|perhaps|last (?:time|batch)|how about)\b/;
 
@@ -30,8 +31,9 @@ export function outAndIn(cut: Cut): Heard {
   for (const [k, sentence] of sentences.entries()) {
     if (sentence.names < 2 || !/\bout\b.*\bin\b|\bin\b.*\bout\b/.test(sentence.text)) continue;
     const story = storyAt(tokens, sentences, k, 1);
-    made ??= makePatterns();
-    const at = made.map((pattern) => pattern.exec(story.text)).find((match) => match !== null)?.indices?.groups;
+    const at = patterns()
+      .map((pattern) => pattern.exec(story.text))
+      .find((match) => match !== null)?.indices?.groups;
     const place = (group: string): number => (at?.[group] ? story.tokenAt(at[group][0]) : -1);
     const [out, weight] = [place('out'), Math.max(place('n'), place('m'))];
     const row = out < 0 ? null : onlyRow(tokens, tokens[out]);

@@ -4,6 +4,7 @@
  * of one is taken so many times; where nobody says of how many the lye is, and it does not fit one of them, it is asked.
  */
 
+import { usual } from '../taken-back/part-times.ts';
 import { withValue } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
@@ -60,8 +61,7 @@ const ofPeople =
 /** The lye is parted among them: `part-of-it.ts`. */
 const shared =
   /\b(?:half|third|quarter)\b[^.;?]*\b(?:each|every|either)\b|\b(?:each|every|either)\b[^.;?]*\b(?:half|third|quarter) (?:of )?(?:it|that|the)\b/;
-const fits = (share: number): boolean => share >= least && share <= most;
-const [least, most] = [0.1, 0.19];
+const fits = (share: number): boolean => share >= usual.naoh.least && share <= usual.naoh.most;
 const mostOf = 200;
 
 interface Told {

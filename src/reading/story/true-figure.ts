@@ -3,6 +3,7 @@
  * tared; the true weight was 275 g": what a row weighs, said once more and otherwise. So much counts; where nobody is sure
  * of it, it is asked about.
  */
+import { once } from '../once.ts';
 import { alike, isLikely, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
@@ -17,15 +18,15 @@ const cues: ReadonlySet<string> = new Set(
 const figure = '(?:figure|weight|amount|number|value|reading|quantity)';
 const is =
   '(?:(?:is|was|should be|turned out(?: to be)?|came (?:out )?(?:to|at|as)|comes to|weighs|weighed|in fact|just|only|at) )+';
-const makePatterns = () =>
+const patterns = once(() =>
   [
     `\\b(?:the|its|their) (?:real|true|correct|actual|proper|right) ${figure}(?: (?:for|of) (?:the |my )?(?<a>@))? ${is}(?<n>#)(?: (?:for|of) (?:the |my )?(?<b>@))?`,
     `\\b(?:the |my )?(?:real|true|correct|actual|proper) (?<c>@) ${figure} ${is}(?<n>#)`,
     `(?<d>@) (?:really|actually|in truth|in fact|in reality) ${is}(?<n>#)(?! (?:of )?@)`,
     `(?<e>@) (?:was|weighed|is) (?:really|actually|in truth|in fact|in reality) (?:only |just |at )*(?<n>#)(?! (?:of )?@)`,
     `\\b(?:weighed|reweighed|checked|measured) (?:the |my )?(?<a>@) (?:again|anew|afresh|once more)(?: ?(?:,|;|-|and|so|then))* (?:its|it is|it was|thats|that is|now its) (?:now |just |only |really )*(?<n>#)(?! (?:of )?@)`,
-  ].map((pattern) => new RegExp(pattern, 'd'));
-let made: ReturnType<typeof makePatterns> | null = null;
+  ].map((pattern) => new RegExp(pattern, 'd')),
+);
 const open =
   /\?|\b(?:if|might|may|maybe|perhaps|not sure|unsure|not convinced|not certain|doubt|whether|wonder|believe|suspect|think|guess|about|around|roughly|last (?:time|batch)|next|she|he|they)\b/;
 /** Sentences ahead in which the row may be named. */
@@ -39,8 +40,9 @@ export function trueFigure(cut: Cut): Heard {
   const sentences = sentencesOf(cut);
   for (const [k, sentence] of sentences.entries()) {
     if (sentence.figures === 0) continue;
-    made ??= makePatterns();
-    const found = made.map((pattern) => pattern.exec(sentence.text)).find((match) => match !== null);
+    const found = patterns()
+      .map((pattern) => pattern.exec(sentence.text))
+      .find((match) => match !== null);
     const at = found?.indices?.groups;
     if (!found || !at?.['n']) continue;
     const now = sentence.tokenAt(at['n'][0]);
