@@ -1,5 +1,7 @@
 /** A fat that was not there, and another one with a weight of its own, or with its. */
 import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
 import { potOf } from './pot.ts';
 
 const list = 'Palm 300 g, olive 400 g, coconut 200 g, 125 g NaOH, 280 g water. ';
@@ -20,3 +22,11 @@ test.each([
   'If there is no palm left, could I put in 300 g tallow instead?',
   'There was no palm left for half of it: 150 g tallow instead.',
 ])('asked: %s', (said) => expect(pot(said)).toEqual([]));
+
+test.each(['The palm was rancid, so 250 g of tallow went in instead. Ok?', 'So palm out and 250 g tallow in. Ok?'])(
+  'what was taken out is told once: %s',
+  (said) => {
+    const { assumptions } = readRecipe(makeReader(loadCatalogue()), `${list}${said}`);
+    expect(assumptions.filter(({ text }) => /palm/i.test(text))).toHaveLength(1);
+  },
+);

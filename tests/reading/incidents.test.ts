@@ -58,11 +58,20 @@ test.each([
     'stearic acid 250 g, coconut 100 g, castor 50 g. 80 g KOH in 200 g water. The friend who taught me would use 50 g KOH + 22 g NaOH but I have no NaOH.',
     'stearic-acid 250, coconut-oil 100, castor-oil 50, koh 80',
   ],
+  [
+    'My friend would use 50 g KOH + 22 g NaOH. Stearic acid 250 g, coconut 100 g, castor 50 g. 200 g water.',
+    'stearic-acid 250, coconut-oil 100, castor-oil 50, naoh 22, koh 50',
+  ],
+  [
+    'Palm 400 g, coconut 280 g. I then weighed the olive as 320 g, weighed it again and the bowl had not been tared; the real figure was 275 g. NaOH 138 g, water 305 g.',
+    'asked',
+  ],
   ['For my two moulds: 500 g olive, 200 g coconut, and 98 g lye each. 210 g water each.', 'asked'],
 ])('%s', (text, expected) => expect(pot(text)).toBe(expected));
 
 test.each([
   "EDIT: it's 160 coconut not 260, typo!!\nlard 540 g\ncoconut 260 g\nolive 100 g\nlye 111 g\nwater 270 g",
+  'EDIT: 160 g coconut, not 260 g\nlard 540 g\ncoconut 260 g\nolive 100 g\nlye 111 g\nwater 260 g',
   'Correction: 160 g coconut, not 260 g.\n\nlard 540 g\ncoconut 260 g\nolive 100 g\nlye 111 g\nwater 270 g',
 ])('put right above the list: %s', (text) =>
   expect(pot(text)).toBe('lard 540, coconut-oil 160, olive-oil-virgin 100, naoh 111'),

@@ -15,6 +15,7 @@ test.each([
   [`${loaves} It's the second one that is still soft. Did I get the lye wrong there?`, [650, 250, 123]],
   [`${loaves} The first one has a crack. Was there too much lye in it?`, [700, 300, 146]],
   [`${loaves} The second one came out fine. Was the lye right?`, ['two-recipes']],
+  [`${loaves} Never mind the second one. Was the lye right in it?`, [700, 300, 146]],
   [
     'Ilse: mine is 400 olive 400 coconut, 125 lye\nPavel: I go 500/300 with 120\nme: ok so I did 450 g olive, 350 g coconut, 117 g lye and 270 g water. Anyone see a problem with mine?',
     [450, 350, 117],

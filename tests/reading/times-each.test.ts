@@ -74,6 +74,8 @@ describe('what is told behind was weighed for what was made', () => {
   test.each([
     [`${oils} and I made half of those oils. The 84 g lye and 190 g water are what went in.`, [350, 150, 100, 84, 190]],
     [`${oils}. I took half of each. Lye 84 g, water 190 g.`, [350, 150, 100, 84, 190]],
+    // 100 g fits 600 g of fats as well as 900 g
+    ['The card has olive 400 g, coconut 200 g. I took one and a half times each. Lye 100 g, water 220 g.', ['asked']],
     [`${oils}, lye 168 g. I took half of each oil. Lye 84 g, water 190 g.`, ['asked']],
   ])('%s', (text, grams) => expect(pot(`${text} Ok?`)).toEqual(grams));
 });
@@ -82,6 +84,8 @@ describe('asked', () => {
   test.each([
     'My friend always makes three times this. Is hers right?',
     "I've doubled all of it already above.",
+    'Everything halved, the lye I poured in completely.',
+    'Two and a half times that, the lye by the book.',
     'I tripled the olive.',
     'I stirred everything twice.',
     'I put in every number of One Loaf doubled.',
