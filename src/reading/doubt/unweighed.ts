@@ -59,7 +59,7 @@ const heldBack = new RegExp(
 /** "Didn't weigh the lye, went by last time". */
 const guessed =
   /(?<!\b(?:she|he|they)(?: [a-z]+)? )\b(?:did ?nt|didnt|did not|havent|hadnt) (?:actually |really |even )?(?:weigh|measure)(?:ed|d)?(?: out)? (?:the |my |any of the )?(?:[FL]|oils?|fats?)\b(?!.*#)/;
-/** For the mould, the hands, the colour, a tin or the kitchen, and no part of the soap. */
+/** What was put there is for the mould, the hands, the colour or the kitchen, and no part of the soap. */
 const besides =
   /\b(?:greas\w+|lin(?:e|ed|ing)|rub\w*|wip\w+|mou?lds?|hands|skin|hair|beard|feet|fry\w*|salad|toast|eat|eating|dinner|supper|candles?|balm|mica|clay|colou?r\w*|pigment|titanium|charcoal|oxide|cocoa|turmeric|swirl|paste|slurry|disperse\w*|test|tester|sample|zap)\b/;
 const open =
@@ -94,7 +94,6 @@ export function unweighed(cut: Cut, back: readonly { readonly from: number; read
 }
 
 const isElse = (text: string, next: string): boolean =>
-  (besides.test(text) && !heldBack.test(text)) ||
   open.test(text) ||
   denied.test(text) ||
   elsewhen.test(text) ||
@@ -109,7 +108,7 @@ function tells(text: string): boolean {
   return (
     (some.test(text) && lost.test(text)) ||
     kept.test(text) ||
-    added.test(text) ||
+    (added.test(text) && !besides.test(text)) ||
     eked.test(text) ||
     another.test(text) ||
     guessed.test(text)
