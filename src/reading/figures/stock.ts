@@ -3,7 +3,7 @@ import { amountItem, type Item, thingItem } from '../rows/items.ts';
 import { plainQuantity, type Quantity } from '../words/quantities.ts';
 import { signal } from '../words/signal-words.ts';
 import { gives, type Signals } from '../words/signals.ts';
-import { endsDotted, isIngredient, isMark, isStop } from '../words/token-is.ts';
+import { endsDotted, isIngredient, isMark, isStop, isWeight } from '../words/token-is.ts';
 import { asAside, asFiller, type Token } from '../words/tokens.ts';
 import { weighedSolution } from './weighed-solution.ts';
 
@@ -44,6 +44,7 @@ function isMixed(tokens: readonly Token[], { from, to }: Thing): boolean {
     return (mixedPair.test(told) || /^dissolved /.test(told)) && said !== undefined && isStrength(said.quantity);
   }
   if (!mixedWords.has(wordAt(tokens[to])) && !(from > 0 && mixedWords.has(wordAt(tokens[from - 1])))) return false;
+  if (isWithItsWater(tokens, to)) return false;
   const strength = tokens[to + 1];
   // "lye mixed 1:1 with water"
   if (/^(?:mixed|made)$/.test(wordAt(tokens[to])) && strength?.t === 'quantity' && isStrength(strength.quantity))
@@ -54,6 +55,23 @@ function isMixed(tokens: readonly Token[], { from, to }: Thing): boolean {
   const first = from - (hyphen?.t === 'sign' && hyphen.text === '-' ? 3 : 2);
   return mixedBefore.test(`${wordAt(tokens[from - 1])} `) || mixedPair.test(pairAt(tokens, first));
 }
+
+/** "The lye already mixed, 149 g in 310 g of water": what went into the water is weighed dry. */
+function isWithItsWater(tokens: readonly Token[], to: number): boolean {
+  let at = to;
+  while (at - to < mostMixed && (mixedWords.has(wordAt(tokens[at])) || isMark(tokens[at], ',:-–—('))) at++;
+  const isOf = isIngredient(tokens[at + 1]) ? 2 : 1;
+  const [dry, joint, wet] = [tokens[at], wordAt(tokens[at + isOf]), tokens[at + isOf + 1]];
+  const water = tokens[wordAt(tokens[at + isOf + 2]) === 'of' ? at + isOf + 3 : at + isOf + 2];
+  return (
+    isWeight(dry) &&
+    /^(?:in|into|with|to)$/.test(joint) &&
+    isWeight(wet) &&
+    isIngredient(water) &&
+    water.meaning.kind === 'water'
+  );
+}
+const mostMixed = 5;
 
 const stockOf = (thing: Thing): Thing => {
   const { meaning } = thing.named;

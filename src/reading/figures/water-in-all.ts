@@ -1,5 +1,8 @@
-/** "All the water together was 260 g", "water in total: 260 g": the water that has no other weight, and no sum of the pot. */
-import { isIngredient, isMark, isRole, isWeight, spoken } from '../words/token-is.ts';
+/**
+ * "All the water together was 260 g", "water in total: 260 g", "water 350 g altogether": the water that has no other weight,
+ * and no sum of the pot.
+ */
+import { isIngredient, isMark, isRole, isStop, isWeight, massOf, spoken } from '../words/token-is.ts';
 import { asFiller, type Token } from '../words/tokens.ts';
 
 const joined = /^(?:and|with|plus|in|of|without|lye)$/;
@@ -24,9 +27,14 @@ function before(tokens: readonly Token[], k: number): string {
   return isMark(tokens[at], '+&') ? 'and' : spoken(tokens[at]);
 }
 
+/** "Water 350 g altogether." */
+const isBehind = (tokens: readonly Token[], k: number): boolean =>
+  massOf(tokens[k + 1]) && isRole(tokens[k + 2], 'total') && (tokens[k + 3] === undefined || isStop(tokens[k + 3]));
+
 export function waterInAll(tokens: readonly Token[]): readonly Token[] {
   const waters = tokens.flatMap((token, k) => (isWater(token) ? [k] : []));
   const [k, ...more] = waters;
-  if (k === undefined || more.length > 0 || totalAt(tokens, k) === null || isWeight(tokens[k - 1])) return tokens;
+  if (k === undefined || more.length > 0 || (isWeight(tokens[k - 1]) && !isBehind(tokens, k))) return tokens;
+  if (totalAt(tokens, k) === null && !isBehind(tokens, k)) return tokens;
   return tokens.map((token, at) => (at > k && at <= k + 2 && isRole(token, 'total') ? asFiller(token) : token));
 }

@@ -43,10 +43,14 @@ const isMoreWord = /^(?:more|extra|additional)\b/;
 const isNamedMore = (token: Token | undefined): boolean =>
   token?.t === 'name' && isMoreWord.test(token.text.toLowerCase());
 
-/** Where the clause begins that "so I" or "so we" opens before a row; the sentence, where none does. */
-function soI(tokens: readonly Token[], from: number, row: number): number {
-  for (let k = row - 1; k > from; k--)
-    if (/^(?:i|we)$/.test(wordAt(tokens, k)) && wordAt(tokens, k - 1) === 'so') return k;
+const done = /^(?:added|poured|melted|threw|stirred|dissolved|mixed|tipped|weighed|took)$/;
+
+/** Where the clause begins that "so I" or "and melted in" opens before a row; the sentence, where none does. */
+function deedFrom(tokens: readonly Token[], from: number, row: number): number {
+  for (let k = row - 1; k > from; k--) {
+    const [word, before] = [wordAt(tokens, k), wordAt(tokens, k - 1)];
+    if ((/^(?:i|we)$/.test(word) && before === 'so') || (done.test(word) && before === 'and')) return k;
+  }
   return from;
 }
 
@@ -71,8 +75,8 @@ export function isAdded(tokens: readonly Token[], row: Row, before: Row): boolea
       .map(spoken)
       .join(' ')
       .replace(/\bno(?: (?:of|more|extra|other|further)\b| *$)/g, '');
-  // "my son, who can count, said it was short, so I dissolved 10 g more": what is told behind "so I" was done
-  const told = soI(tokens, from, row.token);
+  // "my son, who can count, said it was short, so I dissolved 10 g more": what is told from there on was done
+  const told = deedFrom(tokens, from, row.token);
   const words = said(told);
   // "250 g olive, another 170 g olive": in one breath
   const joint = tokens[(at ?? 0) - 2];
