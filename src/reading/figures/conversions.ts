@@ -24,7 +24,9 @@ export function conversions(tokens: readonly Token[], lexicon: Lexicon): readonl
     const into = turningInto.has(says) && isUnit(tokens[k + 2]);
     const starts = says === 'is' || says === 'are' || (says === 'how' && !first.quantity.text.endsWith('.'));
     const many = starts && [2, 3].some((n) => wordAt(tokens, k + n) === 'many');
-    const asked = wordAt(tokens, k - 3) === 'many' && isUnit(tokens[k - 2]);
+    // "lye: how many grams for 600 g olive" asks for something else
+    const asked =
+      wordAt(tokens, k - 3) === 'many' && isUnit(tokens[k - 2]) && !/^(?:for|on|with|to)$/.test(wordAt(tokens, k - 1));
     if (!into && !many && !asked && wordAt(tokens, k - 1) !== 'convert') continue;
     if (!out && tokens.filter(isIngredient).length < leastNamed) return tokens;
     out ??= [...tokens];

@@ -32,8 +32,9 @@ export function namedBefore(tokens: readonly Token[], { figures }: Signals): rea
       continue;
     const owned = isOwned(tokens, k, token) ?? weighedIt(tokens, k, token);
     const rest = boiledDown(tokens, k, token) ? leftAt(tokens, k) : -1;
-    const isOfIt = rest >= 0 || ofIt(tokens, k, token);
-    const [lye, place] = isMeasured(token) ? lyeBefore(tokens, k, isOfIt && rest < 0) : nowhere;
+    const from = fromIt(tokens, k, token);
+    const isOfIt = rest >= 0 || from >= 0 || ofIt(tokens, k, token);
+    const [lye, place] = isMeasured(token) ? lyeBefore(tokens, k, isOfIt && rest < 0 && from < 0) : nowhere;
     const alkali = tokens[lye];
     const stand = tokens[place];
     if (alkali?.t === 'name' && stand) {
@@ -61,7 +62,8 @@ export function namedBefore(tokens: readonly Token[], { figures }: Signals): rea
       continue;
     }
     if (!isOfIt) continue;
-    const [name, pronoun] = [tokens[named], tokens[rest < 0 ? k + 2 : rest]];
+    const stands = from >= 0 ? from : rest < 0 ? k + 2 : rest;
+    const [name, pronoun] = [tokens[named], tokens[stands]];
     if (rest >= 0 && !(name?.t === 'name' && name.meaning.kind === 'liquid')) continue;
     const noun = tokens[k + 3];
     const isOfFat = noun?.t === 'word' && /^(oils?|fat|butter)$/.test(noun.text);
@@ -73,7 +75,7 @@ export function namedBefore(tokens: readonly Token[], { figures }: Signals): rea
     out ??= [...tokens];
     const pack = whole ?? packBetween(tokens, named, k);
     if (pack !== null) out[pack] = asAside(tokens[pack] as Figure, inStore);
-    out[rest < 0 ? k + 2 : rest] = { ...name, from: pronoun.from, to: pronoun.to };
+    out[stands] = { ...name, from: pronoun.from, to: pronoun.to };
   }
   return out ?? tokens;
 }
@@ -199,6 +201,20 @@ function endedWith(tokens: readonly Token[], k: number): boolean {
   const fats = story.filter((one) => isIngredient(one));
   const isTold = (one: Token): boolean => one.t === 'quantity' || isRole(one, 'batch-word') || isRole(one, 'bars');
   return fats.length === 1 && fats[0]?.meaning.kind === 'fat' && !story.some(isTold);
+}
+
+/** The word behind "from" or "of" in "from this 180 g came in the soap", "of that we used 180 g"; -1 where there is none. */
+function fromIt(tokens: readonly Token[], k: number, token: Figure): number {
+  const behind = tokens[k + 1];
+  if (!isMeasured(token) || isIngredient(behind) || (isWord(behind, 'of') && isIngredient(tokens[k + 2]))) return -1;
+  let at = k - 1;
+  while (k - at <= 3 && /^(?:i|we|have|only|just|then|about|exactly|came|went)$|^ve$/.test(wordAt(tokens, at))) at--;
+  const verbs = taking.test(wordAt(tokens, at)) ? at-- : -1;
+  while (k - at <= 5 && /^(?:i|we|have|only|just|then)$/.test(wordAt(tokens, at))) at--;
+  if (!/^(?:this|that|it|these|those|them|which)$/.test(wordAt(tokens, at))) return -1;
+  if (!/^(?:from|of)$/.test(wordAt(tokens, at - 1)) || isMeasured(tokens[at - 2])) return -1;
+  const went = /^(?:came|went|goes|comes|is|was|were|are|used|taken|in)$/.test(wordAt(tokens, k + 1));
+  return verbs >= 0 || went ? at : -1;
 }
 
 /** Where "left" stands behind "290 g", "290 g were"; -1 where it does not. */

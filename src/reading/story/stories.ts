@@ -18,6 +18,8 @@ import { bySoMuch } from './by-so-much.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { declined } from './declined.ts';
+import { drawnOfIt } from './drawn-of-it.ts';
+import { forAnother } from './for-another.ts';
 import { fromBlend } from './from-blend.ts';
 import { fromTheirs } from './from-theirs.ts';
 import type { Heard } from './heard.ts';
@@ -131,6 +133,7 @@ const rules: readonly Rule[] = [
   lessThanMould,
   tooMuchIn,
   wholeTold,
+  drawnOfIt,
   liquidInstead,
   liquidParted,
   solutionPoured,
@@ -165,6 +168,7 @@ const rules: readonly Rule[] = [
   inExchange,
   inItsStead,
   outAndIn,
+  forAnother,
   trueFigure,
   othersPair,
   onlyThese,

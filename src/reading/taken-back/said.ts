@@ -249,6 +249,8 @@ export function saidIn(
     );
     const key = named ? keyOf(named.named.meaning, alkalis) : null;
     const it = key === null ? undefined : before.findLast(isOf(key));
+    // "soda I have weighed 112 g": of what its sentence names, and nobody has weighed before
+    if (named !== undefined && own?.thing === named && !it && !rests.has(item)) continue;
     if (rests.has(item)) {
       const more = it ?? before.at(-1);
       if (!more || !isRestOf(item, more, sentences) || !point(item, more)) continue;

@@ -1,0 +1,240 @@
+/**
+ * "Palm I do not buy any more, so I have taken cocoa butter in the same weight", "in place of castor came sunflower, also
+ * 50 g", "as palm was not there, lard is taken": one fat of the list that is not there and one that came for it, heard by
+ * what each clause says and not by how it is said. Where no weight is told it is the one of the row.
+ */
+import { once } from '../once.ts';
+import { alike, written } from '../taken-back/put-right.ts';
+import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
+import { batchBefore, relations } from '../words/cue-words.ts';
+import { isFat, isIngredient } from '../words/token-is.ts';
+import { asFiller, type Figure, type Token } from '../words/tokens.ts';
+import { thingOf, type Weighed } from '../words/weighed.ts';
+import type { Heard } from './heard.ts';
+import { joinedAt, type Story } from './story.ts';
+import { hush, isPlain, type Name, rowsBefore, weightAt } from './tale.ts';
+
+/** Letters of a story: `F` has a row outside of it, `N` is a fat that has none, `X` whatever else is weighed. */
+interface Told extends Story {
+  readonly goes: readonly number[];
+  readonly comes: readonly number[];
+}
+
+const the =
+  '(?:(?:the|my|her|his|their|our|this|that|any|some|all|of|more|a|single|other|good|real|whole|full|expensive|nice) )*';
+const swapping =
+  '(?:swap\\w*|sub(?:bed|bing|s)?|substitut\\w*|replac\\w*|exchang\\w*|switch\\w*|trad(?:e|ed|ing)|chang(?:e|ed|ing))';
+
+/** That `F` is not in it, in its own clause. */
+const lacks = once(() =>
+  [
+    `\\b(?:no|without|never|not|lack\\w*|dont|didnt|do not|did not|havent|hadnt|had not|cant|can not|cannot|couldnt|could not|wont|neither) (?:(?!only\\b)[a-z]+ ){0,4}${the}F\\b`,
+    `(?<!\\b(?:ran|run|running) )\\b(?:out of|short of|instead of|in (?:the |its )?(?:place|stead|lieu) of|rather than|allergic to|hates?|dislikes?|avoids?|boycotts?) ${the}F\\b`,
+    `\\bF (?:[a-z]+ ){0,4}(?:no|not|never|dont|didnt|doesnt|isnt|wasnt|wont|cant|couldnt|havent|hadnt|nowhere|finished|empty|gone|rancid|spoil(?:ed|t)|mou?ldy|missing|sold out|unavailable|used up|out of stock|too (?:expensive|dear|costly))\\b`,
+    '\\bF (?:is|was|went|had gone|smelled|smelt) (?:over|off|out|bad|banned|forbidden)$',
+    `\\b(?:where|on the place of|at the place of) ${the}F (?:[a-z]+ ){0,2}(?:stands|stood|is|was|should be)\\b(?! now)`,
+    `^for ${the}F$`,
+  ].map((pattern) => new RegExp(pattern)),
+);
+const takes =
+  /\b(?:took|taken|taking|take|used|using|use|put|putting|gave|given|added|adding|poured|melted|weighed|chose|came|comes|went|goes|instead|so|then|in its (?:place|stead)|in (?:the )?place|for it|replacing|replaced|subbed|swapped|substituted|with|(?:it|mine|ours|this) (?:is|was)|its|theres|there is|is in|stands? in|stood in|stepped in|filled in)\b|\b(?:has|have|had|contains?) (?:the |some )?N\b|[→>]/;
+const swaps = once(() =>
+  [
+    `\\b${swapping} (?:out )?${the}F (?:[a-z]+ )?(?:to|for|with|by|against|through|into) ${the}N\\b`,
+    `\\bF (?:(?:i|we|was|is|got|has|have|been|just|then|simply) )*${swapping} (?:[a-z]+ )?(?:to|for|with|by|against|through|into) ${the}N\\b`,
+    `\\bF (?:[a-z]+ )?(?:[=-] )?(?:>|→) ${the}N\\b`,
+    `\\b(?:took|used|put|taken|taking|using|had) (?:in )?${the}(?:#(?: of)? )?${the}N for ${the}F\\b`,
+    `\\bnot ${the}F but ${the}N\\b`,
+    `\\bN (?:and|but|,) not F\\b`,
+    `(?:^|[,.;] )(?:and |but )?for ${the}F (?:i|we) (?:[a-z]+ ){0,2}${the}N\\b`,
+  ].map((pattern) => new RegExp(pattern)),
+);
+/** A part of it, something else besides, or nobody has done it. */
+const open = new RegExp(
+  `\\b(?:half|halfway|filled up|fill up|topped|finished (?:it|that|off|the)|made (?:it |that )?up|third|quarter|part|some of|most|partly|bit of|rest of|leftover|left over|or|either|neither|maybe|perhaps|if|could|would|might|may|should|can|cant i|wonder\\w*|thinking|think|wanted|wish|next|last (?:time|batch|week|month|year)|ago|usually|normally|always|often|sometimes|ever|until|till|about|around|roughly|nearly|almost|besides|both|each|only|just enough|extra|more|also (?!#)|too(?! (?:expensive|dear|costly))|how|why|what|which|who|as much as possible)\\b|${batchBefore}`,
+);
+/** Not done, or not now. */
+const elsewhen = new RegExp(
+  `\\b(?:if|next|last (?:time|batch|week|month|year)|used to|should|would|usually|normally|always|often|sometimes|said|says|reads?)\\b|\\b(?:not|never|didnt|dont|wont|havent|hasnt) (?:[a-z]+ ){0,2}${swapping}`,
+);
+const others = new RegExp(
+  `\\b(?:${relations.trim().replaceAll(' ', '|')}|she|he|they|you|her|his|hers|theirs|people|everybody|someone|somebody)\\b`,
+);
+const mine = /\b(?:i|we|ive|weve|im|mine|ours|my|our)\b/;
+const same =
+  /\b(?:same|equal|identical) (?:weight|amount|quantity|qty|grams|mass|figure|number|#)|\b(?:weight|amount|quantity|qty|grams) (?:is |was |stayed |remained |kept )?(?:the )?(?:same|equal|unchanged|identical)\b|\b(?:gram|weight|ounce|one|like|g) (?:for|by|to) (?:gram|weight|ounce|one|like|g)\b|\bas much\b|\bin the same\b/;
+
+/** A clause: a breath between two stops, or between two that say who does what. */
+const breath =
+  / ?[,.;:–—()-] | (?=(?:so|and|but|then|therefore|thus|hence|because|since|as|while|cos|instead|in place|in its)\b)|(?<![FN]) (?=(?:i|we)\b)/;
+
+interface Clause {
+  readonly text: string;
+  readonly from: number;
+}
+
+function clausesOf(text: string): readonly Clause[] {
+  const clauses: Clause[] = [];
+  let from = 0;
+  for (const part of text.split(breath)) {
+    const at = text.indexOf(part, from);
+    clauses.push({ text: part.trim(), from: at + part.length - part.trimStart().length });
+    from = at + part.length;
+  }
+  return clauses;
+}
+
+/** Rows of a list that a sentence goes on from: "…, lye 112 g. as palm was not there, lard is taken". */
+const leastListed = 3;
+
+/** A story of so many sentences with one fat that has a row elsewhere and one that has none; null for another. */
+function toldAt(
+  tokens: readonly Token[],
+  rows: readonly Weighed[],
+  sentences: readonly Sentence[],
+  k: number,
+  count: number,
+): Told | null {
+  const story = joinedAt(sentences, k, count);
+  const goes: number[] = [];
+  const comes: number[] = [];
+  const inside = rows.filter(({ at }) => at >= story.from && at < story.to);
+  const isRow = (at: number): boolean => inside.some((row) => row.at === at);
+  // what is told begins behind the list
+  const first = [...story.text.matchAll(/@/g)]
+    .map(({ index }) => story.tokenAt(index))
+    .find((at) => isFat(tokens[at]) && !isRow(at));
+  const since =
+    inside.length < leastListed || first === undefined
+      ? 0
+      : Math.max(0, ...inside.filter(({ at }) => at < first).map(({ at, figure }) => Math.max(at, figure) + 1));
+  const text = story.text.replace(/[@#]/g, (sign, place: number) => {
+    const at = story.tokenAt(place);
+    const token = tokens[at];
+    if (at < since) return ' ';
+    if (sign === '#') return isPlain(token) ? '#' : isEven(token) ? '=' : '…';
+    if (!isIngredient(token)) return 'x';
+    if (!isFat(token)) return 'X';
+    const own = rows.filter(({ id }) => id === thingOf(token));
+    const isListed = own.some(({ figure }) => figure < Math.max(since, story.from) || figure >= story.to);
+    (isListed ? goes : comes).push(at);
+    return isListed ? 'F' : 'N';
+  });
+  const one = (list: readonly number[]): boolean =>
+    list.length > 0 && list.every((at) => thingOf(tokens[at] as Name) === thingOf(tokens[list[0] ?? 0] as Name));
+  return one(goes) && one(comes) ? { ...story, text, goes, comes } : null;
+}
+
+/** "1:1". */
+const isEven = (token: Token | undefined): boolean =>
+  token?.t === 'quantity' && token.quantity.dim === 'ratio' && token.quantity.value === (token.quantity.second ?? 1);
+
+/** Where the clauses say that the one came for the other: from where to where; null where they do not. */
+function spanOf(text: string): { readonly from: number; readonly to: number } | null {
+  const clauses = clausesOf(text);
+  const firstF = clauses.findIndex((clause) => clause.text.includes('F'));
+  const lastN = clauses.findLastIndex((clause) => clause.text.includes('N'));
+  const firstN = clauses.findIndex((clause) => clause.text.includes('N'));
+  const lastF = clauses.findLastIndex((clause) => clause.text.includes('F'));
+  const [first, last] = [Math.min(firstF, firstN), Math.max(lastF, lastN)];
+  if (first < 0 || last - first > mostClauses) return null;
+  const all = clauses.slice(first, last + 1);
+  const behind = clauses[last + 1];
+  const isWeight =
+    behind !== undefined &&
+    (same.test(behind.text) || /^(?:also |the |its )*(?:same )?#(?: (?:also|too|of it))?$/.test(behind.text));
+  const begin = all[0]?.from ?? 0;
+  const until = isWeight ? behind : all.at(-1);
+  const end = (until?.from ?? 0) + (until?.text.length ?? 0);
+  const said = text.slice(begin, end);
+  const isSwap = swaps().some((pattern) => pattern.test(said));
+  const isGone = (clause: Clause, k: number): boolean =>
+    clause.text.includes('F') &&
+    lacks().some(
+      (pattern) =>
+        pattern.test(clause.text) ||
+        // "palm, there was none"; "palm I do not buy"
+        (clause.text.endsWith('F') &&
+          pattern.test(`${clause.text} ${all[k + 1]?.text.includes('N') ? '' : (all[k + 1]?.text ?? '')}`)),
+    );
+  const lacksN = lacks().map((pattern) => new RegExp(pattern.source.replaceAll('F', 'N')));
+  const isNone = all.some((clause) => clause.text.includes('N') && lacksN.some((pattern) => pattern.test(clause.text)));
+  const isIn = all.some((clause, k) => {
+    if (!clause.text.includes('N')) return false;
+    const next = all[k + 1]?.text.includes('F') ? '' : (all[k + 1]?.text ?? '');
+    return takes.test(clause.text) || (clause.text.endsWith('N') && takes.test(next));
+  });
+  if (isNone || !(isSwap || (isIn && all.some(isGone)))) return null;
+  // who does it, in the clause of what came
+  const doing = all.filter(({ text: one }) => one.includes('N') || !one.includes('F')).map(({ text: one }) => one);
+  if (
+    open.test(said.replace(/\b(?:no|any) more\b|\bcould(?: not|nt)\b|\bcan not\b/g, '')) ||
+    (others.test(said) && !doing.some((one) => mine.test(one) && !others.test(one)))
+  )
+    return null;
+  if (
+    elsewhen.test(text.slice(0, end)) ||
+    /[X?…]|# (?:of )?(?:the |my )?F|F #/.test(said) ||
+    (said.match(/#/g) ?? []).length > 1
+  )
+    return null;
+  return { from: begin, to: end };
+}
+const mostClauses = 4;
+
+const cues =
+  /\b(?:no|not|never|without|dont|didnt|havent|hadnt|cant|cannot|couldnt|wont|isnt|wasnt|out|short|over|off|lack\w*|instead|place|stead|lieu|rather|allergic|hates?|finished|empty|gone|rancid|spoil(?:ed|t)|mou?ldy|missing|sold|unavailable|used up|expensive|where|for|swap\w*|sub(?:bed|s)?|substitut\w*|replac\w*|exchang\w*|switch\w*|trade\w*|chang\w*)\b|[→>]/;
+
+/** The list with what came in the place of what was not there. */
+export function forAnother(cut: Cut): Heard {
+  const { tokens } = cut;
+  const none = { tokens, told: [] };
+  let rows: readonly Weighed[] | null = null;
+  const sentences = sentencesOf(cut);
+  for (const [k, sentence] of sentences.entries()) {
+    if (sentence.names === 0 || !cues.test(sentence.text + (sentences[k + 1]?.text ?? ''))) continue;
+    for (const count of [1, 2]) {
+      rows ??= rowsBefore(tokens, tokens.length);
+      const story = toldAt(tokens, rows, sentences, k, count);
+      const span =
+        story && !(count === 2 && /[FN]/.test(story.text.slice(0, story.turn)) === false) ? spanOf(story.text) : null;
+      if (!story || !span) continue;
+      const heard = exchanged(tokens, rows, story, span);
+      if (heard) return heard;
+    }
+  }
+  return none;
+}
+
+function exchanged(
+  tokens: readonly Token[],
+  rows: readonly Weighed[],
+  story: Told,
+  span: { readonly from: number; readonly to: number },
+): Heard | null {
+  const [from, to] = [story.tokenAt(span.from), story.tokenAt(Math.max(span.from, span.to - 1)) + 1];
+  const [goes, comes] = [tokens[story.goes[0] ?? -1] as Name, tokens[story.comes[0] ?? -1] as Name];
+  const own = rows.filter(
+    ({ at, figure, id }) => id === thingOf(goes) && (at < from || at >= to) && (figure < from || figure >= to),
+  );
+  const [row, ...more] = own;
+  const listed = tokens[row?.figure ?? -1];
+  const name = tokens[row?.at ?? -1];
+  if (!row || more.length > 0 || !isPlain(listed) || name?.t !== 'name') return null;
+  const place = story.text.slice(span.from, span.to).indexOf('#');
+  const at = place < 0 ? -1 : story.tokenAt(span.from + place);
+  const weight = tokens[at];
+  if (at >= 0 && (!isPlain(weight) || Number.isNaN(weightAt(tokens, at, row.figure)))) return null;
+  const { quantity } = listed;
+  const now = isPlain(weight) ? { ...alike(weight.quantity, quantity), numbers: quantity.numbers } : quantity;
+  const out = [...tokens];
+  hush(out, from, to, 'said before');
+  for (let k = from; k < to; k++) {
+    const token = out[k];
+    if (token?.t === 'name') out[k] = asFiller(token);
+  }
+  out[row.at] = { ...comes, from: name.from, to: name.to };
+  out[row.figure] = { ...listed, quantity: now } as Figure;
+  const text = `I took ${written(now)} of ${comes.text} in the place of ${goes.text}, as the post says.`;
+  return { tokens: out, told: [{ text, gone: [], from, to, settles: true }] };
+}
