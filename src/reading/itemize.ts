@@ -34,6 +34,7 @@ import { keptFor } from './figures/kept-for.ts';
 import { keptSolution } from './figures/kept-solution.ts';
 import { kindChosen } from './figures/kind-chosen.ts';
 import { kindTold } from './figures/kind-told.ts';
+import { lateIn } from './figures/late-in.ts';
 import { laterWater } from './figures/later-water.ts';
 import { lyeFree } from './figures/lye-free.ts';
 import { lyeOnFats } from './figures/lye-on-fats.ts';
@@ -163,6 +164,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [afterPhrases, signal.following],
     [superfatBy, always],
     [endOfCook, signal.cooking],
+    [lateIn, always],
     [heldBack, signal.ofIt],
     [laterWater, signal.thinning],
     [inItsPlace, signal.retelling],

@@ -142,6 +142,15 @@ export function afterScope(
   items: readonly Item[],
   binding: Binding,
 ): (token: number) => boolean {
+  const isLate = (token: number): boolean => {
+    const one = tokens[token];
+    return one?.t === 'name' && one.late === true;
+  };
+  const isInside = insideOf(tokens, items, binding);
+  return (token) => isInside(token) || isLate(token);
+}
+
+function insideOf(tokens: readonly Token[], items: readonly Item[], binding: Binding): (token: number) => boolean {
   const isSaid = tokens.some((token) => isRole(token, 'after'));
   const cooked = isSaid ? null : endOfCook(tokens);
   if (!isSaid && cooked === null) return () => false;
@@ -309,7 +318,7 @@ function endOfCook(tokens: readonly Token[]): number | null {
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
     if (!lye && token?.t === 'name' && (token.meaning.kind === 'alkali' || token.meaning.kind === 'stock'))
-      lye = tokens[k - 1]?.t === 'quantity';
+      lye = [k - 1, k + 1, k + 2].some((at) => isWeight(tokens[at]));
     if (!lye || token?.t !== 'quantity' || token.quantity.dim !== 'time' || token.quantity.value < leastCook) continue;
     let from = k;
     while (from > 0 && !isStop(tokens[from - 1])) from--;
@@ -340,9 +349,13 @@ const isTalk = (tokens: readonly Token[], k: number): boolean => {
   const [before, role, next] = [tokens[k - 1], tokens[k], tokens[k + 1]];
   if (role?.t !== 'name') return false;
   return / end$/.test(role.meant)
-    ? next?.t === 'word' && next.text === 'of'
+    ? next?.t === 'word' && next.text === 'of' && !isOfCook(tokens, k + 2)
     : /^once /.test(role.meant) && before?.t === 'word' && /^(i|we|he|she|they|had|have)$/.test(before.text);
 };
+
+/** "At the very end of the hot process". */
+const isOfCook = (tokens: readonly Token[], k: number): boolean =>
+  [k, k + 1, k + 2].some((at) => /^(?:cook|cooking|process|hp|boil|boiling)$/.test(wordAt(tokens[at]) ?? ''));
 
 const tellers = /^(?:i|we|it|he|she|they|you|its|the|my|is|was)$/;
 

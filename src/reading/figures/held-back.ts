@@ -106,6 +106,8 @@ function clauseAt(tokens: readonly Token[], k: number): { readonly from: number;
 /** What goes in after the cook is told as a part of what was weighed. */
 function isPart(source: Assembly['source'], { token }: Row): boolean {
   const { tokens } = source;
+  const name = tokens[token];
+  if (name?.t === 'name' && name.late) return false;
   const { from, to } = clauseAt(tokens, token);
   const words = tokens.slice(from, to).map(spoken);
   if (words.some((word) => more.test(word))) return false;

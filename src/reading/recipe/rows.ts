@@ -294,7 +294,8 @@ export function rowsOf(assembly: Assembly, binding: Binding): Row[] {
             assembly.fate(one.quantity, 'aside', 'no ingredient beside it');
       const after = scope(item.from);
       if (after) isSaid ??= saysAfter(tokens);
-      if (after && !isSaid)
+      const name = tokens[item.from];
+      if (after && !isSaid && !(name?.t === 'name' && name.late))
         assembly.assume('after', `I took "${named.text}" as stirred in after the cook, as the steps have it.`);
       rows.push({
         named,

@@ -6,6 +6,8 @@ import type { Cut } from '../text/sentences.ts';
 import type { Token } from '../words/tokens.ts';
 import { advised } from './advised.ts';
 import { anotherFat } from './another-fat.ts';
+import { anotherOfIt } from './another-of-it.ts';
+import { beforeAndAfter } from './before-and-after.ts';
 import { besidePot } from './beside-pot.ts';
 import { boiledDown } from './boiled-down.ts';
 import { bowlReadings } from './bowl-readings.ts';
@@ -110,6 +112,7 @@ const rules: readonly Rule[] = [
   othersTake,
   reckonedAnew,
   advised,
+  beforeAndAfter,
   bySoMuch,
   rowNamed,
   boiledDown,
@@ -121,6 +124,7 @@ const rules: readonly Rule[] = [
   fromBlend,
   inGoes,
   inPours,
+  anotherOfIt,
   broughtTo,
   packEmptied,
   offBlock,

@@ -21,6 +21,8 @@ export type Token = { readonly from: number; readonly to: number } & (
       readonly meaning: Meaning;
       readonly how: 'name' | 'plain' | 'abbreviation' | 'spelling';
       readonly meant: string;
+      /** It is put in after the cook, as was heard before. */
+      readonly late?: true;
     }
   /** A figure already known to be no amount. */
   | { readonly t: 'aside'; readonly reason: string; readonly numbers: readonly number[] }
