@@ -62,6 +62,16 @@ const guessed =
 /** What was put there is for the mould, the hands, the colour or the kitchen, and no part of the soap. */
 const besides =
   /\b(?:greas\w+|lin(?:e|ed|ing)|rub\w*|wip\w+|mou?lds?|hands|skin|hair|beard|feet|fry\w*|salad|toast|eat|eating|dinner|supper|candles?|balm|mica|clay|colou?r\w*|pigment|titanium|charcoal|oxide|cocoa|turmeric|swirl|paste|slurry|disperse\w*|test|tester|sample|zap)\b/;
+const portion =
+  '(?:(?:about |exactly |roughly |around |just |the other |a good )*(?:a |one |two |three )?(?:half|thirds?|quarters?|fifths?|part|some|most|#|…))';
+const melt =
+  '(?:(?:the|my|this|that|these|those|all|melted|whole|mixed|warm) )*(?:mix|mixture|melt|fats?|oils?|fats and oils|oils and fats|blend|lot|it|them)';
+/** "Poured half of the mix back into the bucket": of what had been melted together. */
+const meltParted = new RegExp(
+  `\\b(?:poured|put|ladled|scooped|spooned|took|gave|tipped|kept|saved|froze|removed|set|left|drained) ${portion} of ${melt} (?:[a-z]+ )?(?:back|out|away|aside|apart|by|off|over|into the (?:bucket|tub|jar|tin|bottle|freezer|fridge|cupboard)|in the (?:bucket|tub|jar|tin|freezer|fridge|cupboard)|for (?:next|later|another|tomorrow|the next|my|candles?|a friend))\\b|\\b${portion} of ${melt} (?:(?:was|were|is|are|then|i|we|got|again|all) )*(?:went|goes|poured|put|kept|saved|ladled|taken|frozen|set|came|moved) (?:back|out|away|aside|apart|by|off|into the (?:bucket|tub|jar|tin|bottle|freezer|fridge|cupboard)|in the (?:bucket|tub|jar|tin|freezer|fridge|cupboard)|for (?:next|later|another|tomorrow))\\b`,
+);
+const partedElse = /\?|\b(?:if|would|should|next time|usually|last (?:time|batch))\b/;
+const batter = /\b(?:batter|soap|mou?lds?|trace|loaf|bars?|swirl|colou?r\w*|scent\w*|cooked|portion)\b/;
 const open =
   /\?|\b(?:if|would|should|could|might|next time|usually|normally|always|often|sometimes|last (?:time|batch|year|month)|once|until|till|then weighed|weighed (?:it |again|anew|what)|again|refilled|wiped|made (?:it )?(?:up|good)|replaced|not (?:a )?(?:drop|bit)|without|never (?:lost|spil))\b/;
 
@@ -83,11 +93,12 @@ export function unweighed(cut: Cut, back: readonly { readonly from: number; read
     const isFallen =
       (fellIn.test(text) || spiltOfIt.test(text) || tookBack.test(text)) &&
       !/\?|\b(?:if|would|nearly|almost)\b/.test(text);
-    if (!isFallen && (!/[FL]/.test(text) || isElse(text, sentences[k + 1]?.text ?? ''))) continue;
+    const isParted = meltParted.test(text) && !batter.test(text) && !partedElse.test(text);
+    if (!isFallen && !isParted && (!/[FL]/.test(text) || isElse(text, sentences[k + 1]?.text ?? ''))) continue;
     const other = (text.includes('#') ? null : lyeIs.exec(text))?.indices?.groups?.['other']?.[0];
     const lye = other === undefined ? undefined : tokens[sentence.tokenAt(other)];
     const isPotash = lye?.t === 'name' && lye.meaning.kind === 'alkali' && lye.meaning.id === 'koh' && !isKoh;
-    if (isFallen || (tells(text) && !isSmallTalk(tokens, sentence)) || isPotash)
+    if (isFallen || isParted || (tells(text) && !isSmallTalk(tokens, sentence)) || isPotash)
       return rawText(prims, tokens[sentence.from]?.from ?? 0, tokens[sentence.to - 1]?.to ?? 1).trim();
   }
   return null;

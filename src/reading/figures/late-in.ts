@@ -50,8 +50,7 @@ function isLong(tokens: readonly Token[], k: number): boolean {
 
 /** The tokens in which the word that says so is one for "after the cook". */
 export function lateIn(tokens: readonly Token[]): readonly Token[] {
-  if (tokens.some((token) => isRole(token, 'after')) || !tokens.some((token) => late.test(spoken(token))))
-    return tokens;
+  if (!tokens.some((token) => late.test(spoken(token)))) return tokens;
   const cook = cookFrom(tokens);
   if (cook < 0) return tokens;
   const fats = tokens.flatMap((token, k) => (isFat(token) ? [k] : []));
