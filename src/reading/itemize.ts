@@ -39,6 +39,7 @@ import { laterWater } from './figures/later-water.ts';
 import { lyeFree } from './figures/lye-free.ts';
 import { lyeOnFats } from './figures/lye-on-fats.ts';
 import { headsAlkalis, headsLiquid, partsOfWater, strengthToo } from './figures/lye-water.ts';
+import { massSign } from './figures/mass-sign.ts';
 import { melted } from './figures/melted.ts';
 import { halfAndHalf, milkOfWater } from './figures/milk-of-water.ts';
 import { namedBefore } from './figures/named-before.ts';
@@ -53,6 +54,7 @@ import { partSaid } from './figures/part-said.ts';
 import { partWeighs } from './figures/part-weighs.ts';
 import { perFats } from './figures/per-fats.ts';
 import { centsFor, costLines, poundsPaid, priceLines, usedOfPacks } from './figures/prices.ts';
+import { puritySort } from './figures/purity-sort.ts';
 import { reckoned } from './figures/reckoned.ts';
 import { rendered } from './figures/rendered.ts';
 import { scentCalled } from './figures/scent-called.ts';
@@ -123,6 +125,8 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
   [
     [dashed, signal.negative],
     [weighsSo, always],
+    [massSign, signal.equals],
+    [puritySort, signal.percent],
     [scentCalled, always],
     [shifted, signal.retelling],
     [iceOfWater, always],
@@ -195,7 +199,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [setAside, always],
     [countPacks, always],
     // what `rates` made is a share, too
-    [shareBase, signal.percent | signal.every],
+    [shareBase, always],
     [equalParts, signal.equal],
     [fractionsEach, always],
     [partsOn, always],

@@ -12,8 +12,9 @@ export function shareBase(tokens: readonly Token[], { figures }: Signals): reado
   let out: Token[] | null = null;
   for (const at of figures) {
     const before = tokens[at];
-    if (before?.t !== 'quantity' || before.quantity.dim !== 'percent') continue;
-    const k = at + 1;
+    const isShare = before?.t === 'quantity' && before.quantity.dim === 'percent';
+    if (!isShare && !(isWord(tokens[at - 1], 'of') && isHeaded(tokens, at - 2))) continue;
+    const k = isShare ? at + 1 : at - 1;
     const [token, after] = [tokens[k], tokens[k + 1]];
     if (token?.t !== 'word' || token.text !== 'of' || !isWeight(after)) continue;
     out ??= [...tokens];
@@ -21,6 +22,13 @@ export function shareBase(tokens: readonly Token[], { figures }: Signals): reado
     out[k] = { t: 'name', from: token.from, to: token.to, text: 'of', meaning, how: 'name', meant: 'of fats' };
   }
   return out ?? tokens;
+}
+
+/** "%", "%  (of 850 g)", "shares of 850 g": what stands before it heads a row of shares. */
+function isHeaded(tokens: readonly Token[], k: number): boolean {
+  let at = k;
+  while (isMark(tokens[at], '(\t')) at--;
+  return isMark(tokens[at], '%') || /^(?:shares?|percents?|percentages?)$/.test(spoken(tokens[at]));
 }
 
 /** The part of the whole that stands at token `k` in words; null where none does. */

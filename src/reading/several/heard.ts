@@ -223,7 +223,9 @@ export function heardOf(post: string, all: readonly Called[]): Heard {
         if (turned.length === 0 || turned.length < of.length)
           said.push({ act: does, mentions: of.filter((one) => !turned.includes(one)), from, to: from + text.length });
         if (turned.length > 0) said.push({ act: 'refuse', mentions: turned, from, to: from });
-        isOfAll ||= does === 'choose' && own.length > 0 && tooAsked.test(text);
+        // "the first is ok. Is the second one ok too?"
+        const isDone = said.some((one) => one.act === 'done' && one.mentions.some(({ part }) => own[0]?.part !== part));
+        isOfAll ||= does === 'choose' && own.length > 0 && tooAsked.test(text) && !isDone;
         if (of.length > 0) latest = does;
         act = does;
         isNot = does === 'refuse' && own.length > 0 && /^\W*not\b/i.test(text);
