@@ -40,6 +40,7 @@ import { lyeFree } from './figures/lye-free.ts';
 import { lyeOnFats } from './figures/lye-on-fats.ts';
 import { headsAlkalis, headsLiquid, partsOfWater, strengthToo } from './figures/lye-water.ts';
 import { massSign } from './figures/mass-sign.ts';
+import { measuresSum } from './figures/measures-sum.ts';
 import { melted } from './figures/melted.ts';
 import { halfAndHalf, milkOfWater } from './figures/milk-of-water.ts';
 import { namedBefore } from './figures/named-before.ts';
@@ -126,6 +127,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [dashed, signal.negative],
     [weighsSo, always],
     [massSign, signal.equals],
+    [measuresSum, always],
     [puritySort, signal.percent],
     [scentCalled, always],
     [shifted, signal.retelling],
