@@ -39,6 +39,7 @@ import { liquidParted } from './liquid-parted.ts';
 import { madeGood } from './made-good.ts';
 import { madeUpTo } from './made-up-to.ts';
 import { neitherIn } from './neither.ts';
+import { neverIn } from './never-in.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { offBlock } from './off-block.ts';
@@ -104,6 +105,7 @@ const rules: readonly Rule[] = [
   soItWas,
   lastTimes,
   neitherIn,
+  neverIn,
   byRuleWeighed,
   declined,
   sameIn,
