@@ -45,6 +45,8 @@ const place = '(?:row|line|ingredient|item|entry|position)';
 const nth = `(?:${the}(?:first|second|third|fourth|fifth|sixth|seventh|last|one of|two of|# ?(?:st|nd|rd|th)) (?:[a-z]+ )?(?:one|ones|two|oils?|fats?|butters?|${place}s?)\\b|(?:${place}|nos?|nr|number) (?:\\. )?#)`;
 /** A fat that is not in the pot. */
 const out: readonly string[] = [
+  // "only the castor I did not have"
+  `\\bF (?:i|we) (?:did not|didnt|did nt|do not|dont|have not|havent|had not|hadnt|could not|couldnt) (?:have|get|find|had|got|buy)${end}`,
   `F ${vessel}(?:# )?(?:(?:in the end|got|gets|was|is|has|had|been|being|were|ended up|just|then|simply|i|we|also|got|completely|have|later) )*(?:left out(?! of\\b)|left off|skipped|omitted|dropped|forgotten|set aside|left behind|thrown (?:out|away)|binned|not used|not added|didnt (?:use|add|put)|havent used|ditched|missed out|taken out)\\b`,
   `F ${vessel}[^#.?]{0,40}\\b(?:never|didnt|did not|hadnt|wasnt|havent|wouldnt|isnt) (?:even |ever )?(?:been |get |got |be )?(?:go in|went in|gone in|make it|made it|get in|in|added|unwrapped|opened|melted|used|poured|weighed)\\b`,
   `\\bnone of (?:it|that|them|${the}F) (?:ever |never |still )*(?:went|made it|got in|ended up)\\b|\\b(?:most|part|some|rest) of (?:that|${the}F) (?:never|didnt|ran|stuck|stayed)\\b|\\bF [^.?#]{0,20}\\b(?:some|half|part|most|a bit|a little|a good part) of it (?:stuck|stayed|clung|remained)\\b|\\bF [^.?#]{0,24}\\bsome (?:of it |of that )?(?:went|ran|slopped|spilled|spilt) (?:over|on|onto|down)\\b`,

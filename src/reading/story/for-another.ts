@@ -5,20 +5,13 @@
  */
 import { once } from '../once.ts';
 import { alike, written } from '../taken-back/put-right.ts';
-import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
+import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { batchBefore, relations } from '../words/cue-words.ts';
-import { isFat, isIngredient } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { joinedAt, type Story } from './story.ts';
+import { areOne, type Mentions, mentionsAt } from './mentions.ts';
 import { hush, isPlain, type Name, rowsBefore, weightAt } from './tale.ts';
-
-/** Letters of a story: `F` has a row outside of it, `N` is a fat that has none, `X` whatever else is weighed. */
-interface Told extends Story {
-  readonly goes: readonly number[];
-  readonly comes: readonly number[];
-}
 
 const the =
   '(?:(?:the|my|her|his|their|our|this|that|any|some|all|of|more|a|single|other|good|real|whole|full|expensive|nice) )*';
@@ -84,51 +77,6 @@ function clausesOf(text: string): readonly Clause[] {
   return clauses;
 }
 
-/** Rows of a list that a sentence goes on from: "…, lye 112 g. as palm was not there, lard is taken". */
-const leastListed = 3;
-
-/** A story of so many sentences with one fat that has a row elsewhere and one that has none; null for another. */
-function toldAt(
-  tokens: readonly Token[],
-  rows: readonly Weighed[],
-  sentences: readonly Sentence[],
-  k: number,
-  count: number,
-): Told | null {
-  const story = joinedAt(sentences, k, count);
-  const goes: number[] = [];
-  const comes: number[] = [];
-  const inside = rows.filter(({ at }) => at >= story.from && at < story.to);
-  const isRow = (at: number): boolean => inside.some((row) => row.at === at);
-  // what is told begins behind the list
-  const first = [...story.text.matchAll(/@/g)]
-    .map(({ index }) => story.tokenAt(index))
-    .find((at) => isFat(tokens[at]) && !isRow(at));
-  const since =
-    inside.length < leastListed || first === undefined
-      ? 0
-      : Math.max(0, ...inside.filter(({ at }) => at < first).map(({ at, figure }) => Math.max(at, figure) + 1));
-  const text = story.text.replace(/[@#]/g, (sign, place: number) => {
-    const at = story.tokenAt(place);
-    const token = tokens[at];
-    if (at < since) return ' ';
-    if (sign === '#') return isPlain(token) ? '#' : isEven(token) ? '=' : '…';
-    if (!isIngredient(token)) return 'x';
-    if (!isFat(token)) return 'X';
-    const own = rows.filter(({ id }) => id === thingOf(token));
-    const isListed = own.some(({ figure }) => figure < Math.max(since, story.from) || figure >= story.to);
-    (isListed ? goes : comes).push(at);
-    return isListed ? 'F' : 'N';
-  });
-  const one = (list: readonly number[]): boolean =>
-    list.length > 0 && list.every((at) => thingOf(tokens[at] as Name) === thingOf(tokens[list[0] ?? 0] as Name));
-  return one(goes) && one(comes) ? { ...story, text, goes, comes } : null;
-}
-
-/** "1:1". */
-const isEven = (token: Token | undefined): boolean =>
-  token?.t === 'quantity' && token.quantity.dim === 'ratio' && token.quantity.value === (token.quantity.second ?? 1);
-
 /** Where the clauses say that the one came for the other: from where to where; null where they do not. */
 function spanOf(text: string): { readonly from: number; readonly to: number } | null {
   const clauses = clausesOf(text);
@@ -174,7 +122,7 @@ function spanOf(text: string): { readonly from: number; readonly to: number } | 
     return null;
   if (
     elsewhen.test(text.slice(0, end)) ||
-    /[X?…]|# (?:of )?(?:the |my )?F|F #/.test(said) ||
+    /[LX?…]|# (?:of )?(?:the |my )?F|F #/.test(said) ||
     (said.match(/#/g) ?? []).length > 1
   )
     return null;
@@ -195,7 +143,8 @@ export function forAnother(cut: Cut): Heard {
     if (sentence.names === 0 || !cues.test(sentence.text + (sentences[k + 1]?.text ?? ''))) continue;
     for (const count of [1, 2]) {
       rows ??= rowsBefore(tokens, tokens.length);
-      const story = toldAt(tokens, rows, sentences, k, count);
+      const told = mentionsAt(tokens, rows, sentences, k, count);
+      const story = areOne(tokens, told.listed) && areOne(tokens, told.others) ? told : null;
       const span =
         story && !(count === 2 && /[FN]/.test(story.text.slice(0, story.turn)) === false) ? spanOf(story.text) : null;
       if (!story || !span) continue;
@@ -209,11 +158,11 @@ export function forAnother(cut: Cut): Heard {
 function exchanged(
   tokens: readonly Token[],
   rows: readonly Weighed[],
-  story: Told,
+  story: Mentions,
   span: { readonly from: number; readonly to: number },
 ): Heard | null {
   const [from, to] = [story.tokenAt(span.from), story.tokenAt(Math.max(span.from, span.to - 1)) + 1];
-  const [goes, comes] = [tokens[story.goes[0] ?? -1] as Name, tokens[story.comes[0] ?? -1] as Name];
+  const [goes, comes] = [tokens[story.listed[0] ?? -1] as Name, tokens[story.others[0] ?? -1] as Name];
   const own = rows.filter(
     ({ at, figure, id }) => id === thingOf(goes) && (at < from || at >= to) && (figure < from || figure >= to),
   );

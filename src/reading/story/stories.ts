@@ -33,6 +33,7 @@ import { inTwice } from './in-twice.ts';
 import { lastTimes } from './last-time.ts';
 import { leftOfFull } from './left-of-full.ts';
 import { leftStanding } from './left-standing.ts';
+import { leftWithout } from './left-without.ts';
 import { lessThanMould } from './less-than-mould.ts';
 import { liquidInstead } from './liquid-instead.ts';
 import { liquidParted } from './liquid-parted.ts';
@@ -175,6 +176,7 @@ const rules: readonly Rule[] = [
   inItsStead,
   outAndIn,
   forAnother,
+  leftWithout,
   trueFigure,
   othersPair,
   onlyThese,
