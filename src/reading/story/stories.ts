@@ -62,6 +62,7 @@ import { partsTold } from './parts-told.ts';
 import { partsWent } from './parts-went.ts';
 import { perVessel } from './per-vessel.ts';
 import { plannedAlkali } from './planned-alkali.ts';
+import { putAnew } from './put-anew.ts';
 import { putBack } from './put-back.ts';
 import { reckonedAnew } from './reckoned-anew.ts';
 import { rowNamed } from './row-named.ts';
@@ -180,6 +181,7 @@ const rules: readonly Rule[] = [
   trueFigure,
   othersPair,
   onlyThese,
+  putAnew,
   leftStanding,
   inTwice,
   madeGood,
