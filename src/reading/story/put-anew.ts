@@ -31,10 +31,11 @@ interface Told {
 type Span = Pick<Sentence, 'from' | 'to' | 'text'>;
 
 /** "…, water 250 g. coconut slipped, 270 g went in": what goes on behind a list without a capital. */
-function behindList(tokens: readonly Token[], { from, to, text, placeOf }: Sentence): Span {
+function behindList(tokens: readonly Token[], sentence: Sentence): Span {
+  const { from, to, text } = sentence;
   let since = from;
   for (let k = from; k < to - 1; k++) if (endsDotted(tokens[k])) since = k + 1;
-  return { from: since, to, text: since === from ? text : text.slice(placeOf(since)) };
+  return { from: since, to, text: since === from ? text : text.slice(sentence.placeOf(since)) };
 }
 
 /** What a sentence tells so: one thing of the list, and one figure that is not the row's. */
