@@ -73,6 +73,7 @@ import { takenOther } from './taken-other.ts';
 import { tareReckoned } from './tare-reckoned.ts';
 import { toldAndMine } from './told-and-mine.ts';
 import { tooMuchIn } from './too-much-in.ts';
+import { totalPerVessel } from './total-per-vessel.ts';
 import { trueFigure } from './true-figure.ts';
 import { twoLots } from './two-lots.ts';
 import { twoPots } from './two-pots.ts';
@@ -147,6 +148,7 @@ const rules: readonly Rule[] = [
   sameFats,
   oneTimes,
   perVessel,
+  totalPerVessel,
   byRule,
   twoPots,
   summedUp,
