@@ -244,7 +244,7 @@ function wholeBefore(tokens: readonly Token[], from: number, end: number): { nam
 function figureNear(tokens: readonly Token[], name: number, end: number): number {
   let k = name - 1;
   while (name - k <= longestWay && isBeside(tokens[k])) k--;
-  if (isPlain(tokens[k])) return k;
+  if (isPlain(tokens[k]) && !endsDotted(tokens[k])) return k;
   k = name + 1;
   while (
     k < end &&
@@ -417,7 +417,8 @@ function mixedWith(tokens: readonly Token[], name: number, figure: number): numb
   const thing = tokens[name] as Name;
   const other = thing.meaning.kind === 'water' ? 'alkali' : thing.meaning.kind === 'alkali' ? 'water' : null;
   if (other === null) return -1;
-  for (let k = Math.min(name, figure) - 1; k >= 0 && name - k <= longestWay && !isStop(tokens[k]); k--) {
+  for (let k = Math.min(name, figure) - 1; k >= 0 && name - k <= longestWay; k--) {
+    if (isStop(tokens[k]) || endsDotted(tokens[k])) return -1;
     const one = tokens[k];
     if (isIngredient(one)) return one.meaning.kind === other ? figureNear(tokens, k, name) : -1;
   }

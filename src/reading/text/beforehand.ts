@@ -9,6 +9,7 @@ import { withRowsNamed } from './by-number.ts';
 import { withoutLeaders } from './leaders.ts';
 import { plainly } from './notation.ts';
 import { withoutPacks } from './pack-lines.ts';
+import { withoutPlanned } from './planned-and-done.ts';
 import { withoutScrapped } from './scrapped.ts';
 import { saidOfEarlier, withoutEarlier } from './versions.ts';
 
@@ -23,14 +24,15 @@ interface Beforehand {
 }
 
 export function beforehand(input: string): Beforehand {
-  const sheet = withoutBooks(withoutLeaders(input));
+  const pairs = withoutPlanned(input);
+  const sheet = withoutBooks(withoutLeaders(pairs.text));
   const answers = withAnswersTaken(sheet.text);
   const scrapped = withoutScrapped(answers.text);
   const packs = withoutPacks(scrapped.text);
   const plain = plainly(packs.text);
   const named = withRowsNamed(plain.text);
   const { text, told } = withoutEarlier(named.text);
-  const aside = [...sheet.told, ...answers.told, ...scrapped.told, ...packs.told, ...plain.told];
+  const aside = [...pairs.told, ...sheet.told, ...answers.told, ...scrapped.told, ...packs.told, ...plain.told];
   return { text, aside, versions: told, rows: named.rows, mixed: sheet.mixed };
 }
 
