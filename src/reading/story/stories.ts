@@ -61,6 +61,7 @@ import { reckonedAnew } from './reckoned-anew.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
 import { sameIn } from './same-in.ts';
+import { saysLye } from './says-lye.ts';
 import { soItWas } from './so-it-was.ts';
 import { solutionPoured } from './solution-poured.ts';
 import { spiltOf } from './spilt.ts';
@@ -109,6 +110,7 @@ const rules: readonly Rule[] = [
   othersTake,
   reckonedAnew,
   advised,
+  saysLye,
   bySoMuch,
   rowNamed,
   boiledDown,

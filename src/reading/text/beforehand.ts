@@ -10,6 +10,7 @@ import { withoutLeaders } from './leaders.ts';
 import { plainly } from './notation.ts';
 import { withoutPacks } from './pack-lines.ts';
 import { withoutPlanned } from './planned-and-done.ts';
+import { withoutReplies } from './replies.ts';
 import { withoutScrapped } from './scrapped.ts';
 import { saidOfEarlier, withoutEarlier } from './versions.ts';
 
@@ -24,7 +25,8 @@ interface Beforehand {
 }
 
 export function beforehand(input: string): Beforehand {
-  const pairs = withoutPlanned(input);
+  const replies = withoutReplies(input);
+  const pairs = withoutPlanned(replies.text);
   const sheet = withoutBooks(withoutLeaders(pairs.text));
   const answers = withAnswersTaken(sheet.text);
   const scrapped = withoutScrapped(answers.text);
@@ -32,7 +34,15 @@ export function beforehand(input: string): Beforehand {
   const plain = plainly(packs.text);
   const named = withRowsNamed(plain.text);
   const { text, told } = withoutEarlier(named.text);
-  const aside = [...pairs.told, ...sheet.told, ...answers.told, ...scrapped.told, ...packs.told, ...plain.told];
+  const aside = [
+    ...replies.told,
+    ...pairs.told,
+    ...sheet.told,
+    ...answers.told,
+    ...scrapped.told,
+    ...packs.told,
+    ...plain.told,
+  ];
   return { text, aside, versions: told, rows: named.rows, mixed: sheet.mixed };
 }
 
