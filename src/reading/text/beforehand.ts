@@ -12,6 +12,7 @@ import { withoutPacks } from './pack-lines.ts';
 import { withoutPlanned } from './planned-and-done.ts';
 import { withoutReplies } from './replies.ts';
 import { withoutScrapped } from './scrapped.ts';
+import { withoutStock } from './taken-of-stock.ts';
 import { saidOfEarlier, withoutEarlier } from './versions.ts';
 
 interface Beforehand {
@@ -26,7 +27,8 @@ interface Beforehand {
 
 export function beforehand(input: string): Beforehand {
   const replies = withoutReplies(input);
-  const pairs = withoutPlanned(replies.text);
+  const stock = withoutStock(replies.text);
+  const pairs = withoutPlanned(stock.text);
   const sheet = withoutBooks(withoutLeaders(pairs.text));
   const answers = withAnswersTaken(sheet.text);
   const scrapped = withoutScrapped(answers.text);
