@@ -3,7 +3,7 @@
  * olive oil and have 5 kg of it. I took 700 g of that", "my sister brought 3 kg olive oil, of which 700 g went in".
  */
 
-import { endsDotted, isIngredient, isPot, sentenceAt, spoken } from '../words/token-is.ts';
+import { endsDotted, isIngredient, isMark, isPot, sentenceAt, spoken } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
 import { isPlain, type Name, rowsOf, weightAt } from './tale.ts';
@@ -21,7 +21,7 @@ const taking =
 const stock =
   /\b(?:bought|got|gets?|have|ive|had|has|brought|gave|given|gift|rendered|pressed|came out|yielded|made|theres|there (?:is|are|was|were)|stock|cellar|cupboard|pantry|own|big|whole|full|new|from)\b/;
 const open =
-  /\?|\b(?:if|last|next|yesterday|usually|normally|always|already|each|per|every|should|would|could|another|more|less|extra|left|lost|spilt|spilled|threw|gave away|half|solution|mix|mixture|blend|batter|stock solution)\b/;
+  /\?|\b(?:if|last|next|yesterday|usually|normally|always|already|each|per|every|should|would|could|another|more|less|extra(?! virgin)|left|lost|back|behind|stayed|never|knocked|fished|floor|worktop|spilt|spilled|threw|gave away|half|solution|mix|mixture|blend|batter|stock solution)\b/;
 /** "Used 200 g of it for candles", "to infuse". */
 const away =
   /\bfor (?!(?:this|it|here|mine|soap|now|today|tonight|(?:the|my|this|a|our) (?:soap|batch|pot|recipe|loaf|one)))|\b(?:infus|candle|fry|cook|balm|lotion|sister|friend|mother|neighbour|swirl|top|infusion)/;
@@ -35,6 +35,13 @@ const wordsIn = (tokens: readonly Token[], from: number, to: number): string =>
     )
     .filter((word) => word !== '')
     .join(' ');
+
+/** What ends a clause. */
+const isBreak = (token: Token | undefined): boolean =>
+  token?.t === 'quantity' ||
+  isIngredient(token) ||
+  isMark(token, ',;:()–—') ||
+  /^(?:and|but|so|then|before|because|since)$/.test(spoken(token));
 
 const isStuff = (token: Token | undefined): token is Name =>
   isIngredient(token) && /^(?:fat|alkali)$/.test(token.meaning.kind);
@@ -63,10 +70,9 @@ export function partOfStock(tokens: readonly Token[], from: number, to: number):
     if (!isPlain(tokens[k])) continue;
     const told = sentenceAt(tokens, k, reach);
     let begin = k;
-    while (begin > told.from && tokens[begin - 1]?.t !== 'quantity' && !isIngredient(tokens[begin - 1])) begin--;
+    while (begin > told.from && !isBreak(tokens[begin - 1])) begin--;
     let end = k + 1;
-    if (!endsDotted(tokens[k]))
-      while (end < told.to && tokens[end]?.t !== 'quantity' && !isIngredient(tokens[end])) end++;
+    if (!endsDotted(tokens[k])) while (end < told.to && !isBreak(tokens[end])) end++;
     const said = wordsIn(tokens, begin, end);
     if (!ofIt.test(said) || !taking.test(said) || open.test(said) || away.test(said)) continue;
     const next = tokens[spoken(tokens[k + 1]) === 'of' ? k + 2 : k + 1];

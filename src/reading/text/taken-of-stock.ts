@@ -4,7 +4,8 @@
  */
 import type { Aside } from './book-columns.ts';
 
-const these = '(?:these|those|that|them|this|all (?:this|that|these|those)|it all|the lot|which)';
+/** Of several: of one thing, other rules hear it. */
+const these = '(?:these|those|them|all (?:this|that|these|those)|it all|the lot)';
 const using = "(?:took|take|used?|weighed|weigh|need(?:ed)?|put|went|goes?|melted|made|want(?:ed)?|(?:am|['’]m) using)";
 const taken = new RegExp(
   `^\\W*(?:and |so |now |then )*(?:out of|from|of) ${these}\\b[^.!?\\n]{0,40}\\b${using}\\b|^\\W*(?:and |so |now |then )*(?:i |we |ive |i['’]ve )?(?:then |only |just )*${using} (?:out of|from|of) ${these}\\b`,
