@@ -6,7 +6,7 @@
 import { endsDotted, isIngredient, isMark, isPot, sentenceAt, spoken } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
-import { isPlain, type Name, rowsOf, weightAt } from './tale.ts';
+import { isPlain, isSum, type Name, rowsOf, weightAt } from './tale.ts';
 
 /** What a fat or an alkali is there, how much of it, and how much was taken. */
 export interface PartOfStock {
@@ -21,7 +21,7 @@ const taking =
 const stock =
   /\b(?:bought|got|gets?|have|ive|had|has|brought|gave|given|gift|rendered|pressed|came out|yielded|made|theres|there (?:is|are|was|were)|stock|cellar|cupboard|pantry|own|big|whole|full|new|from)\b/;
 const open =
-  /\?|\b(?:if|last|next|yesterday|usually|normally|always|already|each|per|every|should|would|could|another|more|less|extra(?! virgin)|left|lost|back|behind|stayed|never|knocked|fished|floor|worktop|spilt|spilled|threw|gave away|half|solution|mix|mixture|blend|batter|stock solution)\b/;
+  /\?|\b(?:if|last|next|yesterday|usually|normally|always|already|each|per|every|should|would|could|another|more|less|extra(?! virgin)|left|lost|away|again|off|back|behind|stayed|never|knocked|fished|floor|worktop|spilt|spilled|threw|gave away|half|solution|mix|mixture|blend|batter|stock solution)\b/;
 /** "Used 200 g of it for candles", "to infuse". */
 const away =
   /\bfor (?!(?:this|it|here|mine|soap|now|today|tonight|(?:the|my|this|a|our) (?:soap|batch|pot|recipe|loaf|one)))|\b(?:infus|candle|fry|cook|balm|lotion|sister|friend|mother|neighbour|swirl|top|infusion)/;
@@ -83,6 +83,10 @@ export function partOfStock(tokens: readonly Token[], from: number, to: number):
     const words = wordsIn(tokens, whole.from, Math.min(whole.to, k));
     const isThere = stock.test(words) || tokens.slice(whole.from, Math.min(whole.to, k)).some(isPot);
     if (!isThere || open.test(words) || !(weightAt(tokens, more, k) > weightAt(tokens, k, k))) continue;
+    // "the other 400 g went back in the freezer": others hear both
+    const isRest = (at: number): boolean =>
+      isSum(weightAt(tokens, more, k), weightAt(tokens, k, k), weightAt(tokens, at, k));
+    if (tokens.some((_, at) => at > k && at - k <= reach && isRest(at))) continue;
     if (rowsOf(tokens, tokens[name], tokens.length).some(({ figure }) => figure !== more && figure !== k)) continue;
     return found;
   }

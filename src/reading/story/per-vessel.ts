@@ -56,7 +56,7 @@ const counts = [
 const numbers = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');
 export const open = /\b(?:last (?:time|week|month|year)|next (?:time|week|month|year)|usually|normally|stamps?)\b/;
 /** Who makes it: of how many the lye is, a question alone says. */
-const ofPeople =
+export const ofPeople =
   /\b(?:class|pupils?|students?|groups?|teams?|people|participants?|guests?)\b|\b(?:each|every|per) (?:table|child|kid|person)\b/;
 /** The lye is parted among them: `part-of-it.ts`. */
 const shared =

@@ -12,7 +12,7 @@ import { isAny, isFat, isRole, isWeight, massOf, spoken } from '../words/token-i
 import { asAside, type Figure, type Token } from '../words/tokens.ts';
 import { weighedAt } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { countsIn, distributes, lyeOf, makesMany, open, single, together } from './per-vessel.ts';
+import { countsIn, distributes, lyeOf, makesMany, ofPeople, open, single, together } from './per-vessel.ts';
 import { isSum } from './tale.ts';
 
 const besides = 3;
@@ -51,7 +51,7 @@ export function totalPerVessel(cut: Cut): Heard {
   const none = { tokens, told: [], unheard: null };
   if (tokens.filter((_, k) => isShareOfFat(tokens, k)).length < leastShares) return none;
   const sentences = sentencesOf(cut);
-  if (sentences.some(({ text }) => open.test(text))) return none;
+  if (sentences.some(({ text }) => open.test(text) || ofPeople.test(text))) return none;
   const one = sentences.find(
     (sentence) => distributes.some((pattern) => pattern.test(sentence.text)) && totalIn(tokens, sentence) >= 0,
   );

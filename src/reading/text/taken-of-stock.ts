@@ -14,6 +14,8 @@ const taken = new RegExp(
 const mayHold = new RegExp(`\\b(?:out of|from|of) ${these}\\b`, 'i');
 const weight = /\d+(?:[.,]\d+)? ?(?:kilos?|kg|grams?|gr|g|oz|ounces?|lbs?|pounds?|litres?|liters?|l|ml)\b/gi;
 const open = /\?|\b(?:if|should|could|would|next|per|each)\b/i;
+/** How strong something is, or a day. */
+const besides = /%|\bper ?cent\b|\d(?:st|nd|rd|th)\b/i;
 const least = 2;
 const leastName = 3;
 
@@ -48,12 +50,18 @@ export function withoutStock(post: string): { readonly text: string; readonly to
   const textOf = ({ from, to }: Stretch): string => post.slice(from, to);
   const at = all.findIndex((one) => taken.test(textOf(one)));
   const own = all[at];
-  if (!own || open.test(textOf(own))) return nothing;
+  if (!own || open.test(textOf(own)) || (countOf(textOf(own)) < least && !textOf(own).trimEnd().endsWith(':')))
+    return nothing;
   const stock = all.slice(0, at).filter((one) => countOf(textOf(one)) > 0);
   // "out of those went in:", over a list
   const made = post.slice(own.from);
   const weights = stock.reduce((sum, one) => sum + countOf(textOf(one)), 0);
-  if (weights < least || countOf(made) < weights || stock.some((one) => open.test(textOf(one)))) return nothing;
+  if (
+    weights < least ||
+    countOf(made) < weights ||
+    stock.some((one) => open.test(textOf(one)) || besides.test(textOf(one)))
+  )
+    return nothing;
   const again = wordsIn(made);
   const shared = stock.flatMap((one) => [...wordsIn(textOf(one))].filter((word) => again.has(word)));
   if (new Set(shared).size < weights) return nothing;
