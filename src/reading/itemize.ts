@@ -62,6 +62,7 @@ import { scentCalled } from './figures/scent-called.ts';
 import { setAside } from './figures/set-aside.ts';
 import { shareCorrected } from './figures/share-corrected.ts';
 import { shifted } from './figures/shifted.ts';
+import { standsIn } from './figures/stands-in.ts';
 import { steeped } from './figures/steeped.ts';
 import { asSolution, mixedOnce, rates, stockStrength } from './figures/stock.ts';
 import { superfatNow } from './figures/superfat-now.ts';
@@ -187,6 +188,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [usedOfPacks, signal.using],
     [packOfLye, signal.asking],
     [fromVessel, always],
+    [standsIn, always],
     [whatWasLeft, signal.ofIt],
     [leaveStore, signal.buying | signal.keeping | signal.price],
     [lyeOnFats, always],

@@ -11,6 +11,8 @@ test.each([
   'My scale stops at 300 g so I did the olive oil in two goes, 300 g and then 200 g. Coconut 250 g, lye 108 g, water 220 g.',
   'Coconut 250 g, lye 108 g, water in two goes as well, 150 and 70. The olive had to be weighed in two batches because the scale is small, 300 and 200 g.',
   'My little scale only goes to 100 g at a time so the lye got weighed in two cups, 60 g and then 48 g, both went into the 220 g water. 500 g olive, 250 g coconut.',
+  'My scale goes crazy above 60 g so I did the lye in portions: 50 g, 50 g again and then 8 g, all into 220 g water. Fats are olive 500 g, coconut 250 g.',
+  'Olive 500 g, coconut 250 g, lye 108 g in portions: 50 g, 50 g again and then 8 g, water 220 g.',
   'Olive 500 g, coconut 250 g, lye 108 g in two cups, 60 g and 48 g, water 220 g.',
   'Olive 500 g, coconut 250 g, lye 108 g, water 220 g. I weighed the lye in two goes, 60 g and then 48 g.',
   'The lye in three goes because my scale only does 50 g: 50, 50 and 8 g. Olive 500 g, coconut 250 g, water 220 g.',

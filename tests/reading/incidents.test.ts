@@ -93,7 +93,7 @@ test.each([
   ],
   [
     'Palm 300 g, olive 400 g, castor 50 g, NaOH 104 g, water 270 g. But castor was not at home so I made it without, and put nothing else for it. Ok?',
-    'asked',
+    'palm-oil 300, olive-oil-virgin 400, naoh 104',
   ],
   [
     'The recipe is 800 g lard, 300 g coconut. I scaled the oils down a bit so it fits my mould and used 120 g lye. Ok?',

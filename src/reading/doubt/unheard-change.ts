@@ -37,6 +37,9 @@ const someOf =
 const little =
   '(?:bit|little|touch|tad|splash|glug|dash|dollop|slosh|drop|scrape|ladle|spoon|spoonful|lump|handful|good)';
 
+/** "Another 100 g of plain water". */
+const plain = '(?:(?:plain|pure|cold|cool|warm|hot|fresh|clean|clear|soft|the|just) )*';
+
 const removed = '(?:removed|omitted|deleted|skipped|dropped|cancell?ed|scratched|ditched)';
 const removing =
   '(?:(?:leav(?:e|ing)|left|tak(?:e|ing)|took) (?:out )?|(?:skip|drop|remov|delet|omit|cancel|ditch|scratch|strik)\\w* |forget |ignore |disregard |without |minus )(?:about )?';
@@ -55,7 +58,7 @@ const out: readonly string[] = [
   `\\b(?:but|just|only|now|today|time|same|minus|and|the) without ${the}F\\b`,
   `\\b(?:disregard|ignore|forget|scratch|strike|skip|skipped|omit|omitted|forgot|minus|drop|dropped|leave out|left out|leaving out|without adding|decided against|do without|did without) (?:about )?(?:to add |adding |to put in )?${the}F${end}(?! ?[-,:(]* ?#)`,
   `\\bforgot(?:ten)? (?:about )?(?:to (?:add|put in|put|melt|pour) |adding )${the}[FN]\\b(?![^.?]*#)`,
-  `(?<!\\b(?:rest|remains|remainder) of (?:the |my )?)\\bF ${vessel}(?:is |was |sits |sat |stood |stayed |set |still |standing |sitting |left |all )+[^#.?]{0,12}\\b(?:sealed|unopened|unmelted|untouched|full|(?:in|on) (?:the|its|my) (?:[a-z]+ )?(?:microwave|tin|jar|tub|fridge|bowl|cup|cupboard|bottle|counter|worktop|spoon|shelf|stairs|bag|freezer|table|bench|packet|wrapper))\\b`,
+  `(?<!\\b(?:rest|remains|remainder) of (?:the |my )?|\\b(?:remaining|leftover|spare|surplus) )\\bF ${vessel}(?:is |was |sits |sat |stood |stayed |set |still |standing |sitting |left |all )+[^#.?]{0,12}\\b(?:sealed|unopened|unmelted|untouched|full|(?:in|on) (?:the|its|my) (?:[a-z]+ )?(?:microwave|tin|jar|tub|fridge|bowl|cup|cupboard|bottle|counter|worktop|spoon|shelf|stairs|bag|freezer|table|bench|packet|wrapper))\\b`,
   `\\bF (?:# )?(?:(?:is|was|are|were) )?still (?:all )?(?:standing|sitting) (?:right )?(?:there|here|around|about)\\b`,
   `\\b(?:there|found|is|was|stood|sat|find) [^#.?]{0,50}F [^#.?]{0,20}\\b(?:sealed|unopened|(?:in|on|behind|under|beside|next to|by) (?:the|its|my) (?:microwave|kettle|toaster|sink|bread bin|scale|recipe|towel|fridge|counter|worktop|shelf|stairs|table|bench|cupboard|stove|oven|windowsill))\\b(?! (?:[,–(-] |and |so |i |we |of it )*(?:(?:used|added|took|put in|put|tipped in) (?:all )?#|# (?:of (?:it|that) )?(?:used|added|went in|put in|taken|in)\\b))`,
   `\\bF [^.?]{0,50}\\b(?:threw|chucked|binned|poured|tipped) (?:it|that|them|the lot)\\b`,
@@ -141,10 +144,10 @@ const more: readonly string[] = [
   `\\bheavy (?:- )?handed with ${the}[FL]\\b`,
   `[FL] (?:was|is|came|came out|ended up) (?:just |only )?(?:a |an )?(?:shade|hair|bit|touch|little|tad|fraction|drop|gram or two|few grams) (?:under|over|more|less|short|above|below|too)\\b`,
   `\\b(?:put|added|tipped) (?:in )?[#…] (?:more|less|extra) (?:of )?${the}L\\b`,
-  `\\b(?:added|add|put in|adding|topped up|tipped in|threw in) (?:the |another |an |a )?(?:missing|extra|additional|another|further|remaining|more) #(?! (?:of )?X)`,
+  `\\b(?:added|add|put in|adding|topped up|tipped in|threw in) (?:the |another |an |a )?(?:missing|extra|additional|another|further|remaining|more) #(?! (?:of )?${plain}X)`,
   `\\b(?:put|poured|tipped|added|melted|threw|dumped) (?:[a-z]+ |F |L |it ){0,4}(?:twice|double|a second time)\\b|\\b(?:F|L) (?:line|(?:went|is|got|was put|was poured|may be|might be) in|was added) twice\\b|\\b(?:may|might|must) have [^.?]{0,24}[FL] twice\\b`,
   `\\b(?:both|two|double|#|…) (?:lots|lot|doses|portions|helpings)\\b`,
-  `\\btheres (?:now )?double\\b|L [^.?]*\\bboth went in\\b|\\bput it in (?:as well|too|again)\\b|\\b(?:he|she|they|i|we) (?:melted|added|put in|poured|tipped in|weighed) another #`,
+  `\\btheres (?:now )?double\\b|L [^.?]*\\bboth went in\\b|\\bput it in (?:as well|too|again)\\b|\\b(?:he|she|they|i|we) (?:melted|added|put in|poured|tipped in|weighed) another #(?! (?:of )?${plain}X)`,
   `\\bin addition (?:the |some |a )?[FN]\\b|\\btheres (?:# of )?F in (?:there|it) (?:as well|too)\\b`,
   `\\b(?:misread|misheard)\\b|\\bread (?:them|it|those|these)(?: off)? (?:backwards|wrong|wrongly)\\b`,
   `\\bexcept (?:(?:that )?(?:i|we|it)\\b[^.?#]*|(?:for )?the )[FNL]\\b`,

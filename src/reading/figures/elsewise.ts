@@ -7,6 +7,7 @@ import { cue } from '../words/cue-words.ts';
 import { listed, signal } from '../words/signal-words.ts';
 import { givesAround, givesAt, type Signals, saysAround } from '../words/signals.ts';
 import {
+  endsDotted,
   isFat,
   isIngredient,
   isMark,
@@ -235,7 +236,7 @@ const namesNothing = (tokens: readonly Token[], k: number): boolean =>
 /** "A pint later I felt better", "half a kilo ago". */
 const isTelling = (tokens: readonly Token[], k: number, { quantity }: Figure): boolean => {
   const word = spoken(tokens[k + 1]);
-  if (word === 'later' || word === 'ago') return true;
+  if ((word === 'later' || word === 'ago') && !endsDotted(tokens[k])) return true;
   // "since I was given five litres by people who came back"
   if (/^(?:given|gifted|handed|inherited)$/.test(spoken(tokens[k - 1])) && /^(?:by|from|for|and|when|at)$/.test(word))
     return true;

@@ -46,7 +46,7 @@ function withWater(tokens: readonly Token[], strength: Strength | null): Strengt
 const isAlkali = (token: Token | undefined): boolean => token?.t === 'name' && token.meaning.kind === 'alkali';
 
 /** "Kept as a", "mixed", "made up at": what stands before a strength. */
-const making = /^(?:as|at|mixed|made|up|dissolved|diluted|is)$/;
+const making = /^(?:as|at|mixed|made|up|dissolved|diluted|is|premixed|premade|prediluted|kept|stored|prepared)$/;
 const taking = /^(?:took|take|used|use|weighed|weigh|poured|added)$/;
 const it = /^(?:it|that|this|which)$/;
 

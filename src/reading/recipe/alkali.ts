@@ -200,7 +200,9 @@ export function readAlkali(
     }
     let purity: Purity | null = null;
     // "Lye solution: 32 % NaOH 300 g": no water beside it
-    const strength = percent?.value ?? roles.concentration ?? (waterSaid === 0 ? stockShare : null);
+    // "280 g of that lye", beside more water, is no alkali by its weight
+    const isNoAlkali = waterSaid === 0 || !(suits(id, grams) || (stockShare !== null && agrees(grams, stockShare)));
+    const strength = percent?.value ?? roles.concentration ?? (isNoAlkali ? stockShare : null);
     if (strength !== null && strength > thinnest && strength <= 0.55 && suits(id, grams * strength)) {
       const pure = roundTo(grams * strength, 1);
       assembly.assume('purity', `I took the ${row.said} as a lye solution that holds ${pure} g.`);

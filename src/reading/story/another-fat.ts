@@ -8,14 +8,14 @@ import { type PutRight, withValue, written } from '../taken-back/put-right.ts';
 import type { Cut } from '../text/sentences.ts';
 import { isFat } from '../words/token-is.ts';
 import { asAside, asFiller, type Token } from '../words/tokens.ts';
-import type { Weighed } from '../words/weighed.ts';
+import { thingOf, type Weighed } from '../words/weighed.ts';
 import { hearNotes, type Span } from './hear-notes.ts';
 import type { Heard } from './heard.ts';
 import { hush, isPlain, isSum, rowOf, rowsOf, type Tale, type Told, toldIn, weightAt } from './tale.ts';
 
 /** Words of which one stands in each note that does so. */
 const cues: ReadonlySet<string> = new Set(
-  'same also likewise too instead place replaced swapped without gram weight like not no turned turns right correct listed'.split(
+  'same also likewise too instead place replaced swapped without left skipped omitted gram weight like not no turned turns right correct listed'.split(
     ' ',
   ),
 );
@@ -36,13 +36,13 @@ const theSame = '(?:the |an )?(?:same|equal) (?:weight|amount|quantity)';
 const isRight =
   '(?:(?:the )?weights? (?:(?:is|was|are|all) )*(?:right|correct|unchanged|the same|as (?:listed|written|above|it (?:is|stands))|stays?|stayed))';
 const lacking =
-  '(?:out of|ran out of|run out of|had no(?: more)?|no(?: more)?|(?:didnt|dont) have(?: any| enough)?|havent got(?: any)?|couldnt (?:find|get)(?: any)?|lacked|lacking|forgot to buy)';
+  '(?:out of|ran out of|run out of|had no(?: more)?|no(?: more)?|(?:didnt|dont|did not|do not) have(?: any| enough)?|havent got(?: any)?|couldnt (?:find|get)(?: any)?|lacked|lacking|forgot to buy)';
 const none =
   '(?:out of|ran out of|run out of|had no|no(?: more)?|(?:didnt|dont) have any|havent got any|(?:couldnt|cant) (?:get|find)(?: any)?)';
 const lacked =
-  '(?:(?:was|is|had|has|all|run|ran|already|now) )*(?:out(?: of stock| @(?= [,;]))?|gone|finished|empty|used up|sold out|missing)';
+  '(?:(?:was|is|had|has|all|run|ran|already|now) )*(?:(?:out(?: of stock| @(?= [,;]))?|gone|finished|empty|used up|sold out|missing|nowhere(?: to be (?:had|found))?)|(?:not|wasnt|isnt) (?:at home|here|there|available|to be (?:had|found)|in (?:stock|(?:the|my) (?:house|shop|cupboard|kitchen|drawer)))|(?:i|we) (?:didnt|dont|did not|do not|couldnt) (?:have|find|get)(?: (?:any|it|that))?)';
 const without =
-  '\\b(?:made|did|went|managed|cooked|mixed|making|doing) (?:(?:it|this|that|mine|the|soap|one|bars?|batch|loaf|lot) )*without(?: (?:it|any))?(?= (?:$|[-,.;:!)…]|(?:this time|today|now|in the end|again|and|but)\\b))';
+  '(?:\\b(?:made|did|went|managed|cooked|mixed|making|doing) (?:(?:it|this|that|mine|the|soap|one|bars?|batch|loaf|lot) )*without(?: (?:it|any|(?:the |any )?(?<again>@)(?! #)))?(?= (?:$|[-,.;:!)…]|(?:this time|today|now|in the end|again|and|but)\\b))|\\b(?:left (?:it|that) out|skipped (?:it|that)|omitted (?:it|that))(?= (?:$|[-,.;:!)…]|(?:this time|today|now|in the end|and|but)\\b)))';
 
 const slip =
   '(?:edit(?:ed)?|correction|corrected|erratum|sorry|oops|whoops|oh|ah|argh|damn|doh|wait|hang on|hold on|no|update|typo)';
@@ -103,7 +103,11 @@ const misnamed: Rule = (tokens, row, told) => {
   return { row, comes: { name: told('g'), figure: own < 0 ? row.figure : own } };
 };
 
-const leftOut: Rule = (_, row) => ({ row, comes: null });
+/** "Without the palm", which is named again, is of no other fat. */
+const leftOut: Rule = (tokens, row, told) => {
+  const again = tokens[told('again')];
+  return isFat(again) && thingOf(again) !== row.id ? null : { row, comes: null };
+};
 
 const patterns: readonly (readonly [Rule, string])[] = [
   [itWas, `(?<f>@) ${was} ${surely}(?<g>@) (?=[,.;(–-])[^#@?]{0,30}\\b(?:same|also|likewise)\\b[^#@?]{0,16}(?<b>#)`],

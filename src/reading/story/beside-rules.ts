@@ -321,7 +321,7 @@ export const makeRules = (): readonly Rule[] => [
     reason: 'a wish that was none of this pot',
     says: 'I left out what was only wished for.',
     tells:
-      /^(?=.*\b(?:but|though|sadly|alas|none|stayed|too (?:dear|expensive|costly)|sold out)\b).*\b(?:(?:would|wouldve|might|id|wed|d)(?: really| so)* have (?:loved|liked|wanted|preferred)|(?:i|we) (?:really )?(?:wished for|fancied|longed for|dreamed of))\b/,
+      /^(?=.*\b(?:but|though|sadly|alas|none|stayed|too (?:dear|expensive|costly)|sold out)\b).*\b(?:(?:(?:would|might|id|wed|d)(?: really| so)* have|wouldve|mightve|idve|wedve)(?: really| so)* (?:loved|liked|wanted|preferred)|(?:i|we) (?:really )?(?:wished for|fancied|longed for|dreamed of))\b/,
     unless:
       /\?|\b(?:more than|less than|so (?:(?:today|now|then|instead|this time|yesterday) )?(?:i|we)|but (?:i|we) (?:did|put|used|added|took|went|only)|(?:i|we) (?:did|put|added|took)|went in|instead|is in|are in|already|anyway|half|some|part)\b/,
     holds: weighsMore,

@@ -20,6 +20,7 @@ import {
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
+import { leftInPack } from './left-in-pack.ts';
 import { joinedAt, type Story } from './story.ts';
 import { isPlain, type Name, weightAt } from './tale.ts';
 
@@ -100,7 +101,7 @@ const lost = /^(?:knocked|spil(?:led|t)|tipped|dropped|overturned|upset|kicked|s
 const usedIt = /\b(?:was|were|only|just|had|used|took|went|if|so|enough|use|spare)\b/;
 /** And the rest was. */
 const rest =
-  /\b(?:(?:all )?the (?:rest|remainder|difference|others?)|everything else|all else|the missing (?:bit|part|grams)|what(?:s|ever is| is|evers)? (?:missing|gone)|what (?:came|went) out|all (?:the )?others?)\b(?<tail>(?: (?:of (?:it|that|them)|from (?:it|there|the [a-z]+)))?[^#@?.]{0,50})/;
+  /\b(?:(?:all )?the (?:rest|remainder|difference|others?)|everything (?:else|missing|that is missing|thats missing)|all else|the missing (?:bit|part|grams)|what(?:s|ever is| is|evers)? (?:missing|gone)|what (?:came|went) out|all (?:the )?others?)\b(?<tail>(?: (?:of (?:it|that|them)|from (?:it|there|the [a-z]+)))?[^#@?.]{0,50})/;
 const into = /\b(?:went|goes|go|gone|in|into|used|poured|melted|put|took|tipped|pot|soap|batch)\b/;
 const away =
   /\b(?:fridge|freezer|cupboard|shelf|next|friend|kitchen|frying|candles?|balms?|lotion|saved|kept|back|neighbour|sister|mother|still|another|other (?:batch|pot|soap|half))\b/;
@@ -119,6 +120,9 @@ interface Found {
   readonly off?: true;
   /** A third weight says what they leave. */
   readonly told?: true;
+  /** Of a pack: figures that say the same again, and what its row says already. */
+  readonly stock?: readonly number[];
+  readonly row?: number;
   /** Of two that were mixed, the figure of the other one. */
   readonly mixed?: number;
   /** Both weights, the greater one first. */
@@ -240,7 +244,7 @@ function wholeBefore(tokens: readonly Token[], from: number, end: number): { nam
 function figureNear(tokens: readonly Token[], name: number, end: number): number {
   let k = name - 1;
   while (name - k <= longestWay && isBeside(tokens[k])) k--;
-  if (isPlain(tokens[k])) return k;
+  if (isPlain(tokens[k]) && !endsDotted(tokens[k])) return k;
   k = name + 1;
   while (
     k < end &&
@@ -325,6 +329,21 @@ function restOf(tokens: readonly Token[], story: Story, text: string): Found | n
   };
 }
 
+/** "The tub was new, 1000 g net, and there are 868 g in it now", told in clauses of any order. */
+function ofPack(tokens: readonly Token[], story: Story, text: string): Found | null {
+  const found = opened.test(text) ? null : leftInPack(tokens, story.from, story.to, () => isRestTold(text));
+  if (!found) return null;
+  const { name, more, less } = found;
+  const isListed = Math.abs(more - name) <= 2;
+  const [from, to] = [Math.min(more, less), Math.max(more, less) + 1];
+  return { ...found, ...(isListed ? { listed: true } : {}), from, to };
+}
+
+const isRestTold = (text: string): boolean => {
+  const tail = rest.exec(text)?.groups?.['tail'] ?? '';
+  return into.test(tail) && !away.test(tail);
+};
+
 function isRestIn(text: string, match: RegExpExecArray): boolean {
   const behind = text.slice(match.index + match[0].length);
   const other = rest.exec(behind.slice(0, 160)) ?? rest.exec(text.slice(0, match.index));
@@ -398,7 +417,8 @@ function mixedWith(tokens: readonly Token[], name: number, figure: number): numb
   const thing = tokens[name] as Name;
   const other = thing.meaning.kind === 'water' ? 'alkali' : thing.meaning.kind === 'alkali' ? 'water' : null;
   if (other === null) return -1;
-  for (let k = Math.min(name, figure) - 1; k >= 0 && name - k <= longestWay && !isStop(tokens[k]); k--) {
+  for (let k = Math.min(name, figure) - 1; k >= 0 && name - k <= longestWay; k--) {
+    if (isStop(tokens[k]) || endsDotted(tokens[k])) return -1;
     const one = tokens[k];
     if (isIngredient(one)) return one.meaning.kind === other ? figureNear(tokens, k, name) : -1;
   }
@@ -418,13 +438,15 @@ const isKindOf = (token: Token | undefined, kind: string): boolean =>
   isIngredient(token) && token.meaning.kind === kind;
 
 /** What is weighed has no other weight in the post. */
-function isOnly(tokens: readonly Token[], { name, more, less }: Found): boolean {
+function isOnly(tokens: readonly Token[], { name, more, less, stock = [], row = -1 }: Found): boolean {
   const thing = thingOf(tokens[name] as Name);
   return tokens.every((one, k) => {
     if (k === name || !isIngredient(one) || thingOf(one) !== thing) return true;
     return ![k - 1, k - 2, k + 1, k + 2].some((at) => {
-      if (at === more || at === less || !isPlain(tokens[at])) return false;
-      return at < k ? at === k - 1 || spoken(tokens[k - 1]) === 'of' : at === k + 1 || spoken(tokens[k + 1]) === 'is';
+      if (at === more || at === less || at === row || stock.includes(at) || !isPlain(tokens[at])) return false;
+      return at < k
+        ? (at === k - 1 && !endsDotted(tokens[at])) || spoken(tokens[k - 1]) === 'of'
+        : at === k + 1 || spoken(tokens[k + 1]) === 'is';
     });
   });
 }
@@ -459,7 +481,8 @@ export function byDifference(cut: Cut): Heard {
     const isLye = isIngredient(name) && name.meaning.kind === 'alkali';
     if (!found.listed && isLye && (cut.tokens.some(isStock) || isKeptMixed(cut.tokens, sentences))) continue;
     out ??= [...cut.tokens];
-    told.push(taken(out, found));
+    for (const at of found.stock ?? []) out[at] = setApart(out[at] as Figure, 'what it is reckoned from');
+    told.push(found.row !== undefined && found.row >= 0 ? confirmedBy(out, found, found.row) : taken(out, found));
     since = found.to;
   }
   return { tokens: out ?? cut.tokens, told };
@@ -480,7 +503,7 @@ function foundAt(tokens: readonly Token[], sentences: readonly Sentence[], k: nu
   const text = plainly(tokens, story);
   if (!text.includes('#')) return null;
   let known: Found | null = null;
-  for (const way of [weighedTwice, emptyAndFull, restOf]) {
+  for (const way of [weighedTwice, emptyAndFull, restOf, ofPack]) {
     const found = way(tokens, story, text);
     if (found && !found.told) return found;
     known ??= found;
@@ -573,6 +596,13 @@ function taken(out: Token[], { name, listed, mixed, more, less, from, to }: Foun
     ? whole.quantity.text
     : `${count === 1 ? '' : `${count} x `}${written(whole.quantity)} less ${written(part.quantity)}`;
   return told(`I took ${now.text} of ${thing.text}, which is ${said}, as the post says.`);
+}
+
+/** Its row says what the two leave. */
+function confirmedBy(out: Token[], { name, more, less, from, to }: Found, row: number): PutRight {
+  for (const k of [more, less]) out[k] = setApart(out[k] as Figure, 'what it is reckoned from');
+  const text = `I took ${written((out[row] as Figure).quantity)} of ${(out[name] as Name).text}, as much as its pack lost.`;
+  return { text, gone: [], from, to, settles: true };
 }
 
 /** Numbers of a figure of which only the full stop stays. */

@@ -15,19 +15,21 @@ const cues: ReadonlySet<string> = new Set('in into'.split(' '));
 
 const goes =
   '(?:goes|lots|rounds|batches|steps|loads|turns|runs|portions|instalments|stages|parts|halves|weighings|cups|jugs|bowls|beakers|mugs|glasses)';
+/** How many there were, where that is said: "in three portions", "in portions", "bit by bit". */
+const manyGoes = `(?:in(?:to)? (?:(?<n>#) (?:${goes} )?|(?:(?:several|some|small|a few|few|my|little|its) )*(?:goes|lots|rounds|batches|steps|portions|instalments|stages|parts|weighings|bits|bit) )|(?:bit|piece|portion|little|spoon) (?:by|for) (?:bit|piece|portion|little|spoon) )`;
 const also = '(?:(?:as well|too|also|again|each|apiece) )*';
 const why = '(?:(?:because|since|as|cos) (?:[a-z#]+ ){1,10})?';
 const once = '(?:(?:at first|first|once|initially|one of|one) )?';
 const next =
-  '(?:(?: (?:first|at first|once))? (?:, |and |then |plus |& |[+] )+(?:another |finally |lastly |one of |a further |once more )*#)';
+  '(?:(?: (?:first|at first|once|again|once more))? (?:, |and |then |plus |& |[+] )+(?:another |finally |lastly |one of |a further |once more )*#)';
 const makeTold = () =>
   new RegExp(
-    `(?<f>@) (?:(?<w>#) )?(?:, )?(?:[a-z]+ ){0,6}in(?:to)? (?<n>#) (?:${goes} )?${also}${why}(?:[,:;(–—-] )+${once}(?<a>#)${next}{1,3}(?! (?:(?:of )?@|less\\b|fewer\\b))`,
+    `(?<f>@) (?:(?<w>#) )?(?:, )?(?:[a-z]+ ){0,6}?${manyGoes}${also}${why}(?:[,:;(–—-] )+${once}(?<a>#)${next}{1,3}(?! (?:(?:of )?@|less\\b|fewer\\b))`,
     'd',
   );
 /** "My scale stops at 500 g". */
 const makeMost = () =>
-  /\bscales? (?:(?:only|just|will|can|wont|cant) )*(?:stops?|goes?|ends?|takes?|manages?|does|do|reads?|weighs?|holds?|maxes out|gives up|is good|tops out) (?:(?:only|just|up|no|more|than|further|to|at|for|about|over|a|beyond) )*(?<m>#)/d;
+  /\bscales? (?:(?:only|just|will|can|wont|cant) )*(?:stops?|goes?|ends?|takes?|manages?|does|do|reads?|weighs?|holds?|maxes out|gives up|is good|tops out|errs|fails|plays up) (?:(?:only|just|up|crazy|mad|wild|funny|haywire|wrong|above|no|more|than|further|to|at|for|about|over|a|beyond) )*(?<m>#)/d;
 let made: { readonly told: RegExp; readonly most: RegExp } | null = null;
 
 /** Not all of it is in, or nobody has done it. */
@@ -83,9 +85,12 @@ export function inGoes(cut: Cut): Heard {
 const countOf = ({ quantity: { dim, value, unit } }: Figure): number =>
   dim === 'volume' && unit ? Math.round(value / unit.factor) : value;
 
+const isSoMany = (token: Token | undefined, count: number): boolean =>
+  token?.t === 'quantity' && countOf(token) === count;
+
 function together(out: Token[], { name: at, whole, count, figures }: Told): PutRight | null {
   const [name, many, first] = [out[at], out[count], out[figures[0] ?? -1]];
-  if (!isIngredient(name) || many?.t !== 'quantity' || countOf(many) !== figures.length) return null;
+  if (!isIngredient(name) || (count >= 0 && !isSoMany(many, figures.length))) return null;
   if (!figures.every((k) => isPlain(out[k])) || !isPlain(first)) return null;
   const parts = figures.map((k) => (out[k] as Figure).quantity);
   // "50, 50 and 8 g"
@@ -108,9 +113,10 @@ function together(out: Token[], { name: at, whole, count, figures }: Told): PutR
     same.reduce((all, { value }) => all + value, 0),
   );
   const said = parts.map(written).join(' and ');
-  hush(out, count, from, 'in so many goes');
+  const begin = count < 0 ? from - 1 : count;
+  hush(out, begin, from, 'in so many goes');
   hush(out, from + (listed.length > 0 ? 0 : 1), to, 'a part of what was said');
-  for (let k = count - 1; k < to; k++) {
+  for (let k = begin - 1; k < to; k++) {
     const token = out[k];
     if (token?.t === 'word' || (token?.t === 'name' && token.meaning.kind === 'role')) out[k] = asFiller(token);
   }

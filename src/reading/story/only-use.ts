@@ -9,6 +9,7 @@ import { endsDotted, isIngredient, setApart, spoken, wordOrStop } from '../words
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { placeFor, vessels } from './by-difference.ts';
 import type { Heard } from './heard.ts';
+import { partOfStock } from './part-of-stock.ts';
 import { joinedAt } from './story.ts';
 import { isPlain, rowsOf, weightAt } from './tale.ts';
 
@@ -76,14 +77,14 @@ export function onlyUse(cut: Cut): Heard {
   const told: PutRight[] = [];
   const sentences = sentencesOf(cut);
   for (const [k, sentence] of sentences.entries()) {
-    if (sentence.figures === 0 || sentence.names === 0) continue;
+    if (sentence.figures === 0) continue;
     const story = joinedAt(sentences, k, sentence.figures > 1 ? 1 : near);
     const text = story.text.replace(/[@#]/g, (sign, place: number) => {
       const token = tokens[story.tokenAt(place)];
       if (sign === '@') return isIngredient(token) ? '@' : '&';
       return isPlain(token) ? '#' : '…';
     });
-    const found = foundIn(tokens, text, story.tokenAt);
+    const found = foundIn(tokens, text, story.tokenAt) ?? partOfStock(out ?? tokens, sentence.from, sentence.to);
     if (!found) continue;
     out ??= [...tokens];
     const { name, more, less } = found;

@@ -22,19 +22,19 @@ const vessels =
 const number = '(?:[#…]|two|three|four|five|six|seven|eight|nine|ten|twelve)';
 const kind = '(?:[a-z-]+ ){0,2}?';
 /** "Each one takes", "in each", "per tin", "one bar =". */
-const distributes = [
-  `\\b(?:each|every) (?:one |single |of (?:them|these|those|(?:the|my|our) ${kind}${vessels}) )?(?:${kind}(?<a>${vessel}) )?(?:(?:should|will|must|shall|would|to) )?(?:have(?= #)|be(?= #)|take(?= #)|get(?= #)|hold(?= #)|takes?|makes?|made|weigh(?:s|ed)(?= (?:#|out))|gets?|got|holds?|needs?|has|had|wants?|contains?|is|was|=|:|#|@)(?= )`,
-  `\\b(?:in|for|into|to) (?:each|every)(?: (?:one|single))?(?: (?:of (?:them|these|those)|${kind}(?<b>${vessel})\\b))?`,
+export const distributes = [
+  `\\b(?:each|every) (?:one |single |of (?:them|these|those|(?:the|my|our) (?:${number} )?${kind}${vessels}) )?(?:${kind}(?<a>${vessel}) )?(?:(?:should|will|must|shall|would|to) )?(?:have(?= #)|be(?= #)|take(?= #)|get(?= #)|hold(?= #)|takes?|makes?|made|weigh(?:s|ed)(?= (?:#|out))|gets?|got|holds?|needs?|has|had|wants?|contains?|is|was|=|:|#|@)(?= )`,
+  `\\b(?:in|for|into|to) (?:each|every)(?: (?:one|single))?(?: (?:of (?:them|these|those|(?:the|my|our) (?:${number} )?${kind}${vessels})|${kind}(?<b>${vessel})\\b))?`,
   `\\bper (?:${kind}(?<c>${vessel})\\b|piece\\b)`,
-  '# (?:of )?(?:the )?@ ?,? (?:each|apiece)\\b',
+  '# (?:of )?(?:the )?(?:@|oils|fats|butters) ?,? (?:each|apiece)\\b',
   `(?:^|[:,(] ?)(?:so )?(?:one|a|1|single|recipe for (?:one|a|1)) (?:single )?(?<d>${vessel})(?: of (?:mine|ours|these|those|them|this soap))? (?:=|is|has|takes|gets|needs|holds|:)`,
 ].map((pattern) => new RegExp(pattern));
 /** Said of all of them. */
-const together = new RegExp(
+export const together = new RegExp(
   `\\b(?:for|of|in|to|into|fills?|filling|both) (?:the )?(?:both|whole ${number}|all ?(?:(?:of )?(?:them|these|those)|the ${number}|${number}|the ${vessels}|${vessels}|together)?|(?:the )?(?:whole|entire) (?:pot|lot|batch|mix|kettle|pan|thing)|(?:the )${number}|${number} (?:of (?:them|these|those)|together|${vessels}))(?= |$)|\\b(?:together|altogether|in (?:all|total)|(?:in|into|out of|from) (?:just )?(?:one|a single) (?:big |large |single )?(?:pot|go|batch|pan|kettle)|one lot of @|for the (?:whole )?lot(?= |$))`,
 );
 /** "I want to make twelve bars. How much lye?" */
-const makesMany = new RegExp(
+export const makesMany = new RegExp(
   `\\b(?:make|making|made|melted for|need|want|fill|filling|filled|pour|poured|do|did|doing) (?:about |all |just |only |up )*${number} ${kind}${vessels}\\b`,
 );
 /** "All six lots poured together into one big pot". */
@@ -42,7 +42,7 @@ const pooled = new RegExp(
   `\\ball (?:of )?(?:the |my )?(?:(?:${number}|them|these|those)(?: ${kind}${vessels})?|${kind}${vessels})(?= )[^.?]{0,40}\\b(?:together|(?:in(?:to)?|in) (?:just )?(?:one|a single|the same) (?:big |large |single )?(?:pot|pan|kettle|bowl|bucket|crock))\\b`,
 );
 /** Said of one of them. */
-const single =
+export const single =
   /\b(?:for|per|in) (?:just |only )?(?:one|each|a single|every|a)(?= |$)(?! (?:big |large |single )?(?:pot|go|batch|pan|kettle)\b)|\b(?:per|each) [a-z]+ please|\b(?:separate(?:ly)?|on (?:its|their) own|one (?:after|by) (?:the other|one)|apart)\b/;
 /** "For one mould or for the two of them": nobody knows. */
 const whether = new RegExp(
@@ -54,9 +54,9 @@ const counts = [
   '\\b(?<two>both|the pair)\\b',
 ].map((pattern) => new RegExp(pattern, 'dg'));
 const numbers = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');
-const open = /\b(?:last (?:time|week|month|year)|next (?:time|week|month|year)|usually|normally|stamps?)\b/;
+export const open = /\b(?:last (?:time|week|month|year)|next (?:time|week|month|year)|usually|normally|stamps?)\b/;
 /** Who makes it: of how many the lye is, a question alone says. */
-const ofPeople =
+export const ofPeople =
   /\b(?:class|pupils?|students?|groups?|teams?|people|participants?|guests?)\b|\b(?:each|every|per) (?:table|child|kid|person)\b/;
 /** The lye is parted among them: `part-of-it.ts`. */
 const shared =
@@ -89,7 +89,11 @@ function toldOfOne(sentences: readonly Sentence[], tokens: readonly Token[]): To
 }
 
 /** Of how many it speaks, and at which tokens. */
-function countsIn(cut: Cut, sentences: readonly Sentence[], noun: string): ReadonlyMap<number, readonly number[]> {
+export function countsIn(
+  cut: Cut,
+  sentences: readonly Sentence[],
+  noun: string,
+): ReadonlyMap<number, readonly number[]> {
   const { tokens, prims } = cut;
   const many = new Map<number, readonly number[]>();
   const isOf = (plural: string): boolean =>
@@ -254,7 +258,7 @@ const dimOf = (token: Token | undefined): string => (token?.t === 'quantity' ? t
 const weightOf = (token: Token | undefined): number => (isPlain(token) ? token.quantity.value : 0);
 
 /** The alkali that is weighed, once; "one lot of lye for all: 188 g". */
-function lyeOf(cut: Cut): { readonly at: number; readonly figure: number } | null {
+export function lyeOf(cut: Cut): { readonly at: number; readonly figure: number } | null {
   const { tokens } = cut;
   const isAlkali = (token: Token | undefined): boolean => isIngredient(token) && token.meaning.kind === 'alkali';
   const rows = [

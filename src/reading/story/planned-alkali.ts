@@ -1,19 +1,26 @@
 /**
  * "First plan was a hard bar with 88 g NaOH, but then I noticed the tub is caustic potash, so … 138 g of the KOH": an alkali
- * that was only planned, beside the other one that is weighed for this pot.
+ * that was only planned, beside the other one that is weighed for this pot. "The recipe I was given is for KOH, 150 g of it …
+ * so I used 107 g NaOH instead": of the recipe, and not taken.
  */
 
 import type { PutRight } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { isIngredient, setApart, spoken } from '../words/token-is.ts';
+import { isIngredient, isMark, setApart, spoken } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { type Name, rowsBefore } from './tale.ts';
+import { isPlain, type Name, rowsBefore } from './tale.ts';
 
-const cues: ReadonlySet<string> = new Set('plan planned meant intended wanted going gonna idea thought'.split(' '));
+const cues: ReadonlySet<string> = new Set(
+  'plan planned meant intended wanted going gonna idea thought recipe card book'.split(' '),
+);
 const plan =
   /\b(?:(?:first |my |the |original )*plan (?:was|had been|said)|(?:had |have |d )?(?:planned|meant|intended|wanted)|(?:was|were) (?:going|gonna|meant|supposed)|(?:first |my |original )*idea was|first thought)\b[^.?!;]*$/;
+const ofRecipe =
+  /\b(?:recipe|card|book)\b[^.?!;]*\b(?:is|was|calls?|called|asks?|asked|says|said|has|had|wants|uses|takes) (?:for |with )?(?:[a-z]+ ){0,2}#? ?(?:of )?$/;
+const taken =
+  /\b(?:i|we)(?: (?:have|just|only|then|now|instead))* (?:used|took|weighed|put in|went with|converted)\b[^.?!]*\binstead\b|\binstead (?:i|we)(?: (?:have|just|only))* (?:used|took|weighed|put in|went with)\b/;
 const turned = /[.;:]|\b(?:but|so|then|instead|now|until|till|noticed|saw|found|turned out|only)\b/;
 const open = /\?|\b(?:if|should|could|next|both|as well|also|plus|mix(?:ed)?|dual)\b/;
 
@@ -22,12 +29,24 @@ const kindOf = (token: Token | undefined): string =>
 
 const isIn = ({ from, to }: Sentence, { at }: Weighed): boolean => at >= from && at < to;
 
+/** "KOH, 150 g of it". */
+const ofItBehind = (tokens: readonly Token[]): readonly Weighed[] =>
+  tokens.flatMap((token, at) =>
+    isMark(tokens[at + 1], ',') &&
+    isPlain(tokens[at + 2]) &&
+    /^of (?:it|that)$/.test(`${spoken(tokens[at + 3])} ${spoken(tokens[at + 4])}`)
+      ? [{ at, figure: at + 2, id: kindOf(token) }]
+      : [],
+  );
+
 /** The tokens without it. */
 export function plannedAlkali(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   if (!tokens.some((token) => cues.has(spoken(token)))) return none;
-  const rows = rowsBefore(tokens, tokens.length).filter(({ at }) => /^(?:naoh|koh)$/.test(kindOf(tokens[at])));
+  const rows = [...rowsBefore(tokens, tokens.length), ...ofItBehind(tokens)].filter(({ at }) =>
+    /^(?:naoh|koh)$/.test(kindOf(tokens[at])),
+  );
   const [one, other, ...more] = rows;
   if (!one || !other || more.length > 0 || kindOf(tokens[one.at]) === kindOf(tokens[other.at])) return none;
   const sentences = sentencesOf(cut);
@@ -35,11 +54,15 @@ export function plannedAlkali(cut: Cut): Heard {
     const sentence = sentences.find((told) => isIn(told, row));
     const place = sentence?.placeOf(Math.min(row.at, row.figure)) ?? 0;
     const text = sentence?.text.slice(0, place) ?? '';
-    return plan.test(text) && !open.test(text) && !turned.test(plan.exec(text)?.[0] ?? '');
+    if (open.test(text)) return false;
+    if (ofRecipe.test(text)) {
+      const mine = sentences.find((told) => isIn(told, row === one ? other : one));
+      return mine !== undefined && mine !== sentence && taken.test(mine.text);
+    }
+    return plan.test(text) && !turned.test(plan.exec(text)?.[0] ?? '');
   });
   const [row] = planned;
-  const taken = row === one ? other : one;
-  if (!row || planned.length > 1 || !isApart(sentences, row, taken)) return none;
+  if (!row || planned.length > 1 || !isApart(sentences, row, row === one ? other : one)) return none;
   const out = [...tokens];
   const [figure, name] = [tokens[row.figure] as Figure, tokens[row.at] as Name];
   out[row.figure] = setApart(figure, 'planned, and not taken');
@@ -48,7 +71,7 @@ export function plannedAlkali(cut: Cut): Heard {
     text: `I left out "${name.text} ${figure.quantity.text}", which was only planned.`,
     gone: [figure.quantity],
     from: Math.min(row.at, row.figure),
-    to: sentences.find((each) => isIn(each, row))?.to ?? row.at + 1,
+    to: Math.max(row.figure + 1, sentences.find((each) => isIn(each, row))?.to ?? 0),
     settles: true,
   };
   return { tokens: out, told: [told] };

@@ -68,6 +68,7 @@ import { reckonedAnew } from './reckoned-anew.ts';
 import { rowNamed } from './row-named.ts';
 import { sameFats } from './same-fats.ts';
 import { sameIn } from './same-in.ts';
+import { saysLye } from './says-lye.ts';
 import { soItWas } from './so-it-was.ts';
 import { solutionPoured } from './solution-poured.ts';
 import { spiltOf } from './spilt.ts';
@@ -80,6 +81,7 @@ import { takenOther } from './taken-other.ts';
 import { tareReckoned } from './tare-reckoned.ts';
 import { toldAndMine } from './told-and-mine.ts';
 import { tooMuchIn } from './too-much-in.ts';
+import { totalPerVessel } from './total-per-vessel.ts';
 import { trueFigure } from './true-figure.ts';
 import { twoLots } from './two-lots.ts';
 import { twoPots } from './two-pots.ts';
@@ -117,6 +119,7 @@ const rules: readonly Rule[] = [
   reckonedAnew,
   advised,
   beforeAndAfter,
+  saysLye,
   bySoMuch,
   rowNamed,
   boiledDown,
@@ -158,6 +161,7 @@ const rules: readonly Rule[] = [
   sameFats,
   oneTimes,
   perVessel,
+  totalPerVessel,
   byRule,
   twoPots,
   summedUp,

@@ -9,7 +9,10 @@ import { withRowsNamed } from './by-number.ts';
 import { withoutLeaders } from './leaders.ts';
 import { plainly } from './notation.ts';
 import { withoutPacks } from './pack-lines.ts';
+import { withoutPlanned } from './planned-and-done.ts';
+import { withoutReplies } from './replies.ts';
 import { withoutScrapped } from './scrapped.ts';
+import { withoutStock } from './taken-of-stock.ts';
 import { saidOfEarlier, withoutEarlier } from './versions.ts';
 
 interface Beforehand {
@@ -23,14 +26,25 @@ interface Beforehand {
 }
 
 export function beforehand(input: string): Beforehand {
-  const sheet = withoutBooks(withoutLeaders(input));
+  const replies = withoutReplies(input);
+  const stock = withoutStock(replies.text);
+  const pairs = withoutPlanned(stock.text);
+  const sheet = withoutBooks(withoutLeaders(pairs.text));
   const answers = withAnswersTaken(sheet.text);
   const scrapped = withoutScrapped(answers.text);
   const packs = withoutPacks(scrapped.text);
   const plain = plainly(packs.text);
   const named = withRowsNamed(plain.text);
   const { text, told } = withoutEarlier(named.text);
-  const aside = [...sheet.told, ...answers.told, ...scrapped.told, ...packs.told, ...plain.told];
+  const aside = [
+    ...replies.told,
+    ...pairs.told,
+    ...sheet.told,
+    ...answers.told,
+    ...scrapped.told,
+    ...packs.told,
+    ...plain.told,
+  ];
   return { text, aside, versions: told, rows: named.rows, mixed: sheet.mixed };
 }
 

@@ -56,7 +56,7 @@ const wordsOf: Partial<Readonly<Record<keyof typeof signal, string>>> = {
   cooked:
     'vaseline potato potatoes mash translucent glassy glossy shiny waxy satiny zap zaps zapping zapped done ready finished neutral gekocht fertig verseift cuit cuite cocido hecho cotto cotta gaar klaar gotowe ugotowane off tongue',
   trying: 'test tested testing dissolve dissolved dissolving diluted dilute sample tried',
-  thinning: 'paste sample samples dilute diluted dilutes diluting thin thinned',
+  thinning: 'paste sample samples dilute diluted dilutes diluting thin thinned thinning',
   store: 'cupboard pantry larder cellar storeroom stash fridge freezer jar tub tin bag bottle bucket',
   buying:
     'bought purchased purchase purchases ordered inventory stocktake unopened delivery delivered shopping cupboard pantry larder cellar storeroom stash supplies stockpile leftovers haul',
