@@ -85,10 +85,12 @@ function tellsOfCook(tokens: readonly Token[], k: number): boolean {
   for (const token of tokens.slice(from, k)) {
     const word = wordAt(token)?.split(' ').at(-1) ?? '';
     isCook ||= cook.test(word);
-    isOver ||= done.test(word) || (token.t === 'quantity' && token.quantity.dim === 'time');
+    isOver ||= done.test(word) || long.test(word) || (token.t === 'quantity' && token.quantity.dim === 'time');
   }
   return isCook && isOver;
 }
+/** "An hour", "overnight": so long takes a cook. */
+export const long = /^(?:hours?|overnight|ages)$/;
 /** Tokens of the sentence that tells of the cook, at the most. */
 const longestTold = 40;
 

@@ -5,6 +5,7 @@
  */
 import { isAny, isFat, isIngredient, isMark, isRole, isWeight, sentenceAt, spoken } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
+import { long } from './after.ts';
 import { cookOver } from './cook.ts';
 
 const cooks = /^(?:cook(?:ed|s|ing)?|boil(?:ed|s|ing)?|simmer(?:ed|s|ing)?|crockpot|crock|slowcooker|hp)$/;
@@ -44,7 +45,9 @@ function isLong(tokens: readonly Token[], k: number): boolean {
     tokens,
     from,
     to,
-    (one) => one.t === 'quantity' && one.quantity.dim === 'time' && one.quantity.value >= leastCook,
+    (one) =>
+      long.test(spoken(one)) ||
+      (one.t === 'quantity' && one.quantity.dim === 'time' && one.quantity.value >= leastCook),
   );
 }
 

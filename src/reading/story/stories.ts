@@ -21,6 +21,7 @@ import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { declined } from './declined.ts';
 import { drawnOfIt } from './drawn-of-it.ts';
+import { filledBy } from './filled-by.ts';
 import { forAnother } from './for-another.ts';
 import { fromBlend } from './from-blend.ts';
 import { fromTheirs } from './from-theirs.ts';
@@ -180,6 +181,7 @@ const rules: readonly Rule[] = [
   inExchange,
   inItsStead,
   outAndIn,
+  filledBy,
   forAnother,
   leftWithout,
   trueFigure,
