@@ -22,6 +22,7 @@ import { conversions } from './figures/conversions.ts';
 import { endOfCook, looksOfPot } from './figures/cook.ts';
 import { drawnFrom, forSoap } from './figures/drawn-from.ts';
 import { elsewise } from './figures/elsewise.ts';
+import { evenLye } from './figures/even-lye.ts';
 import { forBatch } from './figures/for-batch.ts';
 import { fromVessel } from './figures/from-vessel.ts';
 import { goesOnIt } from './figures/goes-on-it.ts';
@@ -133,6 +134,7 @@ export const passes: readonly (readonly [(tokens: readonly Token[], signals: Sig
     [scentCalled, always],
     [shifted, signal.retelling],
     [iceOfWater, always],
+    [evenLye, always],
     [halfAndHalf, always],
     [milkOfWater, always],
     [partsOfWater, always],
