@@ -61,6 +61,8 @@ function asksOfCook(sentence: string): boolean {
   // "how long before I can wash with it": of the cure
   if (/ (?:how long|how soon|when) .*\b(?:wash|shower|bathe|use it|use them|sell|gift|give it|cured?) /.test(sentence))
     return false;
+  // "what does my lye look like?"
+  if (ofFigures.test(sentence) && !ofPot.test(sentence)) return false;
   const how =
     / (?:how|walk me|steps|stages|guide|when (?:is|are|do|does|can|will|should|would)|(?:what|which) (?:temp\w*|heat|setting|stages?|happens|should|pot|size)) /.test(
       sentence,
@@ -68,6 +70,10 @@ function asksOfCook(sentence: string): boolean {
   const judged = (/ F\d+ /.test(sentence) && / A\d+ /.test(sentence)) || / (?:zappy|harsh|heavy|safe) /.test(sentence);
   return (how || (/ \? /.test(sentence) && !judged)) && cookAsk.test(sentence);
 }
+
+const ofFigures = / (?:A\d+|lye|superfat|sf|recipe|numbers|figures|amounts?|naoh|koh) /;
+const ofPot =
+  / (?:cook\w*|hp|hot|pot|stages?|gel\w*|crock\w*|slow cooker|temp\w*|heat\w*|degrees|long|minutes|hours|soon|ready|done|zap\w*|applesauce|boil\w*|volcano|rise|rising|climb\w*) /;
 
 /** Asked beside a whole recipe: how hot its lye gets, how much ice; when its scent may go in. */
 const asksOfLye =
