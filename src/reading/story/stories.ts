@@ -39,6 +39,7 @@ import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { offBlock } from './off-block.ts';
 import { oneTimes } from './one-times.ts';
+import { ofItsPack } from './of-its-pack.ts';
 import { onlySoMuch } from './only-so-much.ts';
 import { onlyThese } from './only-these.ts';
 import { onlyUse } from './only-use.ts';
@@ -55,6 +56,7 @@ import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
 import { partsWent } from './parts-went.ts';
 import { perVessel } from './per-vessel.ts';
+import { planAndDeed } from './plan-and-deed.ts';
 import { plannedAlkali } from './planned-alkali.ts';
 import { putBack } from './put-back.ts';
 import { reckonedAnew } from './reckoned-anew.ts';
@@ -95,6 +97,7 @@ const rules: readonly Rule[] = [
   zeroDropped,
   ({ tokens }) => missingSaid(tokens),
   strained,
+  planAndDeed,
   plannedAlkali,
   wentFrom,
   soItWas,
@@ -141,6 +144,7 @@ const rules: readonly Rule[] = [
   spiltOf,
   waterHeld,
   partsWent,
+  ofItsPack,
   byDifference,
   partedOut,
   stoppedShort,
