@@ -21,6 +21,7 @@ const patterns = once(() =>
   [
     `${size}[^#@?.!]{0,40}?${took} (?<n>#) (?:of|out of|off|from) (?:it|that|this|there|the ${pack})\\b`,
     `${size}[^#@?.!]{0,40}?\\b(?:of|out of|from) (?:it|that|this|which|there) (?:(?:i|we|ive|have|then|just) )*${took} (?<n>#)`,
+    `\\b(?:from|out of|of) (?:the|my|a|an|this|our|that)(?: (?:new|old|full|big|opened))* ${size} ?(?:(?:i|we|ive|have|then|just|,|there) )*${took} (?<n>#)(?! (?:of )?(?:the )?@)`,
     `${size}[^#@?.!]{0,24}?(?<n>#) (?:of|out of|from) (?:it|that|this) (?:(?:was|were|got) )?(?:used|taken|went in|gone in|is in)\\b`,
   ].map((pattern) => new RegExp(pattern, 'd')),
 );

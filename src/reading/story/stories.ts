@@ -73,6 +73,7 @@ import { strained } from './strained.ts';
 import { summedUp } from './summed-up.ts';
 import { takenOther } from './taken-other.ts';
 import { tareReckoned } from './tare-reckoned.ts';
+import { thinnedLater } from './thinned-later.ts';
 import { toldAndMine } from './told-and-mine.ts';
 import { tooMuchIn } from './too-much-in.ts';
 import { trueFigure } from './true-figure.ts';
@@ -97,6 +98,7 @@ const rules: readonly Rule[] = [
   zeroDropped,
   ({ tokens }) => missingSaid(tokens),
   strained,
+  thinnedLater,
   planAndDeed,
   plannedAlkali,
   wentFrom,
