@@ -6,7 +6,7 @@ import { packed } from '../columns/columns.ts';
 import { once } from '../once.ts';
 import { written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
-import { isIngredient, isMeasured, setApart, spoken } from '../words/token-is.ts';
+import { endsDotted, isIngredient, isMeasured, setApart, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
 import { joinedAt } from './story.ts';
@@ -21,7 +21,7 @@ const patterns = once(() =>
   [
     `${size}[^#@?.!]{0,40}?${took} (?<n>#) (?:of|out of|off|from) (?:it|that|this|there|the ${pack})\\b`,
     `${size}[^#@?.!]{0,40}?\\b(?:of|out of|from) (?:it|that|this|which|there) (?:(?:i|we|ive|have|then|just) )*${took} (?<n>#)`,
-    `\\b(?:from|out of|of) (?:the|my|a|an|this|our|that)(?: (?:new|old|full|big|opened))* ${size} ?(?:(?:i|we|ive|have|then|just|,|there) )*${took} (?<n>#)(?! (?:of )?(?:the )?@)`,
+    `\\b(?:from|out of|of) (?:the|my|a|an|this|our|that)(?: (?:new|old|full|big|opened))* ${size} ?(?:(?:i|we|ive|have|then|just|,|there) )*${took} (?<n>#)`,
     `${size}[^#@?.!]{0,24}?(?<n>#) (?:of|out of|from) (?:it|that|this) (?:(?:was|were|got) )?(?:used|taken|went in|gone in|is in)\\b`,
   ].map((pattern) => new RegExp(pattern, 'd')),
 );
@@ -51,6 +51,9 @@ export function ofItsPack(cut: Cut): Heard {
     let at = start - 1;
     while (at >= story.from && !isIngredient(tokens[at])) at--;
     const [name, weight, holds, mark] = [tokens[at], tokens[taken], tokens[whole], tokens[taken - 1]];
+    // "from the 1 kg bag I took 150 g shea"
+    const isNamed = [taken + 1, taken + 2].some((n) => isIngredient(tokens[n])) && !endsDotted(weight);
+    if (isNamed && !/ (?:of|from|off) \S+(?: \S+)? ?$/.test(found[0])) continue;
     if (at < story.from || !isIngredient(name) || !weighable.test(name.meaning.kind)) continue;
     if (!isPlain(weight) || !isMeasured(weight) || !isMeasured(holds) || mark?.t !== 'word') continue;
     if (weight.quantity.value >= holds.quantity.value || rowsOf(tokens, name, tokens.length).some(isOther)) continue;

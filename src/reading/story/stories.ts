@@ -45,6 +45,7 @@ import { onlyThese } from './only-these.ts';
 import { onlyUse } from './only-use.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
+import { otherWeighed } from './other-weighed.ts';
 import { otherWayRound } from './other-way-round.ts';
 import { othersPair } from './others-pair.ts';
 import { othersTake } from './others-take.ts';
@@ -99,6 +100,7 @@ const rules: readonly Rule[] = [
   ({ tokens }) => missingSaid(tokens),
   strained,
   thinnedLater,
+  otherWeighed,
   planAndDeed,
   plannedAlkali,
   wentFrom,
