@@ -127,6 +127,9 @@ const countOf = (raw: string): number => {
   return at > 0 ? at : Number(word);
 };
 
+/** How the answer says it. */
+export const timesOne = (factor: number): string => `${factor} times what one of them takes, as the post says.`;
+
 export function perVessel(cut: Cut): Heard {
   const { tokens, prims } = cut;
   const none = { tokens, told: [], unheard: null };
@@ -203,7 +206,7 @@ export function perVessel(cut: Cut): Heard {
     tokens: out,
     told: [
       {
-        text: `I took ${texts.join(', ')}: ${factor} times what one of them takes, as the post says.`,
+        text: `I took ${texts.join(', ')}: ${timesOne(factor)}`,
         gone: [],
         from: Math.min(one.from, ...said.map(({ from }) => from)),
         to: Math.max(one.to, ...said.map(({ to }) => to)),
