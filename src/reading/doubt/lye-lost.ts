@@ -35,17 +35,22 @@ export function lyeLost(post: string, { fats, after, alkali: taken, doubts, fate
   return null;
 }
 
+const unknown =
+  "(?:forgot|forgotten|did ?n['’]?t|did not|have ?n['’]?t|never|no idea|do ?n['’]?t know|do not know|not know|ca(?:n|nn)['’o]?t (?:remember|recall|say)|lost)";
 const untold = new RegExp(
-  `\\b(?:the |my )?${alkali} (?:was|is|went in|stayed|weighed|i (?:took|used|put in)) (?:exactly |just )?(?:the same|as (?:always|usual|last|before)|like (?:last|always)|the usual)|\\b(?:forgot|forgotten|did ?n['’]?t|never|no idea|do ?n['’]?t know|lost)\\b[^.!?\\n]{0,40}\\b${alkali}\\b`,
+  `\\b(?:the |my )?${alkali} (?:was|is|went in|stayed|weighed|i (?:took|used|put in)) (?:exactly |just )?(?:the same|as (?:always|usual|last|before)|like (?:last|always)|the usual)|\\b${unknown}\\b[^.!?\\n]{0,40}\\b${alkali}\\b|\\b${alkali} (?:[a-z]+ ){0,3}(?:went in|is in|was put in|i put in)\\b[^.!?\\n]{0,40}\\b${unknown}\\b|\\b${alkali} (?:[a-z]+ ){0,2}(?:not|never) (?:been )?(?:written|noted|recorded|weighed)\\b`,
   'i',
 );
-const judged = /\b(?:too much|too little|enough|ok|okay|good|bad|right|fine|safe)\b[^.!\n]*\?/i;
+/** "I forgot how much lye I put in": nobody is asked. */
+const forgotten = new RegExp(`\\b(${unknown}\\b[^.!?\\n]{0,20}) how (?:much|many)\\b(?![^.!?\\n]*\\b(?:needs?|should|to|must|would|will|do i|takes?|wants?)\\b)`, 'gi');
+const judged =
+  /\b(?:too much|too little|enough|ok|okay|good|bad|right|fine|safe|all right|alright|problem|in trouble|works?(?: out)?)\b[^.!\n]*\?/i;
 
 /** "Lye was the same as last time. Too much or ok?": some went in, and nobody says how much. */
 export const lyeUntold = (post: string, { fats, alkali: taken, doubts }: RecipeReading): boolean =>
   taken.length === 0 &&
   doubts.length === 0 &&
   fats.length > 0 &&
-  !asked.test(post) &&
+  !asked.test(post.replace(forgotten, '$1')) &&
   untold.test(post) &&
   judged.test(post);
