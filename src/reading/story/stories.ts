@@ -62,6 +62,7 @@ import { plannedAlkali } from './planned-alkali.ts';
 import { putBack } from './put-back.ts';
 import { reckonedAnew } from './reckoned-anew.ts';
 import { rowNamed } from './row-named.ts';
+import { runningWeights } from './running-weights.ts';
 import { sameFats } from './same-fats.ts';
 import { sameIn } from './same-in.ts';
 import { soItWas } from './so-it-was.ts';
@@ -142,6 +143,7 @@ const rules: readonly Rule[] = [
   liquidParted,
   solutionPoured,
   bowlReadings,
+  runningWeights,
   confirmed,
   otherPack,
   notThisBatch,
