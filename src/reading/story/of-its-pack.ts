@@ -6,11 +6,11 @@ import { packed } from '../columns/columns.ts';
 import { once } from '../once.ts';
 import { written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isIngredient, isMeasured, setApart, spoken } from '../words/token-is.ts';
+import { endsDotted, isIngredient, isMeasured, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
 import { joinedAt } from './story.ts';
-import { isPlain, rowsOf } from './tale.ts';
+import { apart, isPlain, rowsOf } from './tale.ts';
 
 const cues: ReadonlySet<string> = new Set('used took weighed taken poured tipped measured scooped'.split(' '));
 const pack = '(?:bag|tub|jar|tin|can|bottle|box|pack|packet|bucket|canister|container|sack|carton|drum|jug|block)';
@@ -63,7 +63,7 @@ export function ofItsPack(cut: Cut): Heard {
     // "the KOH is 90 % pure": its share stays beside it
     if (next?.t === 'word') {
       out[at + 1] = { ...weight, from: next.from, to: next.to };
-      out[taken] = setApart(weight, 'said before');
+      apart(out, taken, 'said before', at + 1);
     } else {
       out[at] = asFiller(name);
       out[taken - 1] = { ...name, from: mark.from, to: mark.to };

@@ -5,11 +5,11 @@
  */
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { isFat, setApart, spoken } from '../words/token-is.ts';
+import { isFat, spoken } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { isPlain, isSum, rowsBefore, weightAt } from './tale.ts';
+import { apart, isPlain, isSum, rowsBefore, weightAt } from './tale.ts';
 
 /** Words of which one stands in what heads the plan. */
 const cues: ReadonlySet<string> = new Set(
@@ -17,7 +17,7 @@ const cues: ReadonlySet<string> = new Set(
 );
 const opens = '^(?:(?:so|ok|okay|well|hi|hello|hey|and|yesterday|today) )?[,:-]? ?';
 const plan = new RegExp(
-  `${opens}(?:(?:the|my|our) )?(?:original |old |first )?(?:plan|recipe|idea|intention|formula|card|list|sheet|paper) ?(?:(?:was|is|said|says|had|has|called for|to use|went|:|=|-) ?)+(?:to use )?#|${opens}(?:i|we) (?:had |have )?(?:planned|wanted|meant|intended) (?:on |to (?:use|take|do|make) |with )?#|${opens}(?:planned|intended|wanted|on paper|in theory)(?: (?:was|were))? ?(?:[:=-] )?#`,
+  `${opens}(?:(?:the|my|our) )?(?:original |old |first )?(?:plan|recipe|idea|intention|formula|card|list|sheet|paper) ?(?:(?:was|is|said|says|had|has|called for|to use|went|:|=|-) ?)+(?:to use )?[#@]|${opens}(?:i|we) (?:had |have )?(?:planned|wanted|meant|intended) (?:on |to (?:use|take|do|make) |with )?[#@]|${opens}(?:planned|intended|wanted|on paper|in theory)(?: (?:was|were))? ?(?:[:=-] )?[#@]`,
 );
 const deed =
   /^(?:[-–—] ?)?(?:(?:but|and|so|then|now|well|however|only) ?,? ?)*(?:what (?:i|we|it|really|actually|went|ended|got|is)\b|in (?:reality|fact|truth|the end|practice|the pot)\b|(?:real(?:ly|ity)?|actual(?:ly)?|done|did|made)\b|(?:i|we) (?:then )?(?:really|actually|in the end|ended up|did|made|used|took|put|weighed|poured)\b)/;
@@ -25,7 +25,7 @@ const notDone = /\?|\b(?:if|want|would|could|should|might|will|going to|like to|
 /** It goes on from the plan. */
 const leans = /\b(?:rest|everything else|all else|others?|otherwise|remaining|same|instead|except|only)\b/;
 /** "What I really did:", "in reality:". */
-const headed = /^[^#]*: ?(?:about )?#/;
+const headed = /^[^#:]*: ?(?:about )?[#@]/;
 /** Sentences from the plan to the deed, at the most. */
 const reach = 3;
 
@@ -71,7 +71,7 @@ export function planAndDeed(cut: Cut): Heard {
   const out = [...tokens];
   const gone = rows.filter((row) => isOfFat(row) || isMade(row));
   for (const { at, figure } of gone) {
-    out[figure] = setApart(tokens[figure] as Figure, 'what was planned');
+    apart(out, figure, 'what was planned', made[0]?.figure ?? -1);
     out[at] = asFiller(tokens[at] as Token);
   }
   // "no avocado at all", "zero shea"
@@ -84,7 +84,7 @@ export function planAndDeed(cut: Cut): Heard {
     const isNone = isPlain(weight) && weight.quantity.value === 0;
     if (row && !isNone) continue;
     out[at] = asFiller(token);
-    if (row && isNone) out[row.figure] = setApart(weight, 'none of it');
+    if (row && isNone) apart(out, row.figure, 'none of it', made.find(({ figure }) => figure !== row.figure)?.figure ?? -1);
   }
   return {
     tokens: out,

@@ -29,6 +29,7 @@ import { inTwice } from './in-twice.ts';
 import { lastTimes } from './last-time.ts';
 import { leftOfFull } from './left-of-full.ts';
 import { leftStanding } from './left-standing.ts';
+import { lessItsVessel } from './less-its-vessel.ts';
 import { lessThanMould } from './less-than-mould.ts';
 import { liquidInstead } from './liquid-instead.ts';
 import { liquidParted } from './liquid-parted.ts';
@@ -169,6 +170,7 @@ const rules: readonly Rule[] = [
   ({ tokens }) => brokenOff(tokens),
   otherAlkali,
   withVessel,
+  lessItsVessel,
   saidOutright,
   countedIn,
   anotherFat,

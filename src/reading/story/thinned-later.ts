@@ -4,10 +4,10 @@
  */
 import { once } from '../once.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
-import { isAny, isMark, isMeasured, setApart, spoken } from '../words/token-is.ts';
+import { isAny, isMark, isMeasured, spoken } from '../words/token-is.ts';
 import { asFiller, type Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
-import { rowsBefore } from './tale.ts';
+import { apart, rowsBefore } from './tale.ts';
 
 const cues: ReadonlySet<string> = new Set('dilute diluted diluting dilution thin thinned thinning'.split(' '));
 const when =
@@ -37,13 +37,15 @@ export function thinnedLater(cut: Cut): readonly Token[] {
       if (!found || place === undefined || past.test(found[0])) continue;
       const figure = sentence.tokenAt(place);
       const weight = tokens[figure];
-      if (!isMeasured(weight) || !rowsBefore(tokens, tokens.length).some((row) => isOther(row, figure))) continue;
+      const other = rowsBefore(tokens, tokens.length).find((row) => isOther(row, figure));
+      if (!isMeasured(weight) || !other) continue;
       out ??= [...tokens];
       let to = sentence.tokenAt(found.index + found[0].trimEnd().length - 1) + 1;
       // "but that hasn't happened yet"
       while (to < sentence.to && tokens[to]?.t === 'word' && !isMark(tokens[to], ',')) to++;
-      for (let at = sentence.tokenAt(found.index); at < to; at++) out[at] = asFiller(tokens[at] as Token);
-      out[figure] = setApart(weight, 'for a test or a dilution');
+      for (let at = sentence.tokenAt(found.index); at < to; at++)
+        if (at !== figure) out[at] = asFiller(tokens[at] as Token);
+      apart(out, figure, 'for a test or a dilution', other.figure);
       break;
     }
   }
