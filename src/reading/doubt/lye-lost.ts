@@ -3,6 +3,7 @@
  * lye into my log, but I'd really used 103 g". What set that weight aside took it for something else.
  */
 import type { RecipeReading } from '../reading.ts';
+import { ofOthersLye } from '../story/others-lye.ts';
 import { gramsOf } from '../text/weights.ts';
 
 const alkali = '(?:lye|naoh|koh|caustic(?: soda| potash)?|(?:sodium|potassium) hydroxide|soda flakes)';
@@ -25,7 +26,7 @@ export function lyeLost(post: string, { fats, after, alkali: taken, doubts, fate
   const sum = [...fats, ...after].reduce((all, { grams }) => all + grams, 0);
   const isAside = (figure: string): boolean => {
     const own = fates.filter(({ text }) => text === figure);
-    return own.length > 0 && own.every(({ fate }) => fate === 'aside');
+    return own.length > 0 && own.every(({ fate, why }) => fate === 'aside' && why !== ofOthersLye);
   };
   for (const [, a, ofA = '', b, ofB = ''] of post.matchAll(weighed)) {
     const [figure, of] = [a ?? b ?? '', ofA || ofB];

@@ -48,6 +48,7 @@ import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
 import { otherWeighed } from './other-weighed.ts';
 import { otherWayRound } from './other-way-round.ts';
+import { othersLye } from './others-lye.ts';
 import { othersPair } from './others-pair.ts';
 import { othersTake } from './others-take.ts';
 import { outAndIn } from './out-and-in.ts';
@@ -103,6 +104,7 @@ const rules: readonly Rule[] = [
   strained,
   thinnedLater,
   otherWeighed,
+  othersLye,
   planAndDeed,
   plannedAlkali,
   wentFrom,
