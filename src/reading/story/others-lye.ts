@@ -13,7 +13,7 @@ import type { Heard } from './heard.ts';
 import { apart, isPlain, rowsBefore } from './tale.ts';
 
 const asks = new RegExp(
-  '\\bhow (?:much|many)\\b[^.!?]{0,24}[@]|@ (?:do|will|would|must|should|shall) (?:i|we) (?:need|take|use)|\\b(?:need|want|tell me|give me|looking for|calculate|reckon|work out|figure out) (?:me )?(?:the |my |some |right )*@|\\b(?:reckon|calculate|work|figure|count|compute) (?:it|this|that|mine|please)\\b',
+  '\\bhow (?:much|many)\\b[^.!?]{0,24}[@]|@ (?:do|will|would|must|should|shall) (?:i|we) (?:need|take|use)|\\b(?:need|want|tell me|give me|looking for|calculate|reckon|work out|figure out) (?:me )?(?:the |my |some |right )*@|(?<!\\bi )\\b(?:reckon|calculate|work|figure|count|compute) (?:it|this|that|mine|please)\\b',
 );
 const who = once(
   () =>
@@ -26,6 +26,10 @@ const does =
   /\b(?:says?|said|saying|thinks?|thought|guess(?:es|ed)?|reckons?|reckoned|tells?|told|swears?|claims?|needs?|needed|takes?|took|puts?|put|uses?|used|wants?|wanted|makes?|made|boils?|boiled|cooks?|cooked|does|did|recommends?|writes?|wrote|gets?|got|would|believes?|suggests?|suggested|insists?|bets?)\b/;
 
 export const ofOthersLye = 'said of lye by somebody else';
+
+/** What they say is asked about, or is of the whole recipe. */
+const judges = /\b(?:confirm|verify|check(?:ed)?|trust|double check)\b/;
+const ofElse = /\b(?:you|answer(?:s|ed)|oils|fats?|water|milk|mou?ld)\b|\b(?:i|we) (?:should|must|need|could|can)\b/;
 
 interface Clause {
   readonly text: string;
@@ -55,16 +59,20 @@ export function othersLye(cut: Cut): Heard {
     const place = match?.[0].indexOf('@') ?? -1;
     return match && (place < 0 || isAlkali(tokens[sentence.tokenAt(match.index + place)]));
   });
-  if (!asked) return none;
+  if (!asked || sentences.some(({ text }) => judges.test(text))) return none;
   const theirs: Clause[] = [];
   for (const sentence of sentences) {
     let isTheirs = false;
-    for (const clause of clausesOf(sentence)) {
+    const clauses = clausesOf(sentence);
+    const isOfFats = ({ text, from, to }: Clause): boolean =>
+      /\b(?:her|his|their|hers|theirs)\b/.test(text) && tokens.slice(from, to).some(isFat) && text.includes('#');
+    if (clauses.some(isOfFats)) continue;
+    for (const clause of clauses) {
       const other = who().exec(clause.text);
       const own = mine.exec(clause.text);
       if (own && (!other || own.index < other.index)) isTheirs = false;
       else if (other) isTheirs ||= does.test(clause.text.slice(other.index));
-      if (!isTheirs || clause.text.includes('?')) continue;
+      if (!isTheirs || clause.text.includes('?') || ofElse.test(clause.text)) continue;
       // their list, or of the fats
       const names = tokens.slice(clause.from, clause.to).filter(isIngredient);
       if (names.some((name) => isFat(name) || !isAlkali(name))) isTheirs = false;
