@@ -18,6 +18,7 @@ import { bySoMuch } from './by-so-much.ts';
 import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { declined } from './declined.ts';
+import { fatsTimes } from './fats-times.ts';
 import { fromBlend } from './from-blend.ts';
 import { fromTheirs } from './from-theirs.ts';
 import type { Heard } from './heard.ts';
@@ -104,6 +105,7 @@ const rules: readonly Rule[] = [
   strained,
   thinnedLater,
   otherWeighed,
+  fatsTimes,
   othersLye,
   planAndDeed,
   plannedAlkali,

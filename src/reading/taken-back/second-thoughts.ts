@@ -118,7 +118,7 @@ export function secondThoughts(
     return from === null ? [] : [{ k, from }];
   });
   const times = timesIn(sentences, items, tokens);
-  const partly = times ? null : partTimesIn(sentences, items);
+  const partly = times ? null : partTimesIn(sentences, items, isSettled);
   const ranOut = ranOutIn(sentences);
   const { said, cuts, tellings } = saidIn(
     items,

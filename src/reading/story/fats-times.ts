@@ -1,0 +1,115 @@
+/**
+ * "I tripled the fats, but with the lye I only doubled it, so 86 g went in (in 300 g water)": the fats so many times as they
+ * are listed, and the lye by its own weight, which its own factor bears out where one is told.
+ */
+import { once } from '../once.ts';
+import { withValue, written } from '../taken-back/put-right.ts';
+import { rawText } from '../text/scan.ts';
+import { type Cut, sentencesOf } from '../text/sentences.ts';
+import { isFat, isIngredient, spoken } from '../words/token-is.ts';
+import { asFiller, type Figure, type Token } from '../words/tokens.ts';
+import type { Heard } from './heard.ts';
+import { joinedAt } from './story.ts';
+import { apart, isPlain, isSum, rowsBefore, rowsOfAlkali, weightAt } from './tale.ts';
+
+const factors: Readonly<Record<string, number>> = { doubl: 2, tripl: 3, trebl: 3, quadr: 4, twice: 2, halve: 1 / 2 };
+const verb = '(?:doubl|tripl|trebl|quadrupl|halv)(?:ed|ing)';
+const fats = '(?:(?:the|my|all|of|both|three|those|these) )*(?:fats?|oils?)(?: and butters)?';
+const patterns = once(() => ({
+  fats: new RegExp(
+    `\\b(?<a>${verb}) ${fats}\\b|\\b${fats} (?:(?:i|we|were|was|got|have|had|been|all|accidentally) )*(?<b>${verb})\\b|\\b${fats} (?:(?:i|we|were|was|got|went|in|made|took) )*(?<c>#|two|three|four) (?:times|x)\\b|\\b(?<d>twice) ${fats}\\b`,
+    'd',
+  ),
+  lye: new RegExp(
+    `\\b(?<a>${verb})\\b|(?<c>#|two|three|four) times\\b|\\b(?<d>twice)\\b|\\b(?<one>forgot|forgotten|not|never|didnt|single|once|same|as it (?:is|was|stands))\\b`,
+    'd',
+  ),
+}));
+const open =
+  /\b(?:if|would|should|could|might|may|maybe|perhaps|nearly|almost|next|last (?:time|batch|week|month|year)|want(?:ed)?|going to|she|he|they|usually|always)\b/;
+const cues = /^(?:doubl|tripl|trebl|quadrupl|halv|times|twice)/;
+const most = 2;
+
+const words: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4 };
+
+export function fatsTimes(cut: Cut): Heard {
+  const { tokens, prims } = cut;
+  const none = { tokens, told: [] };
+  if (!tokens.some((token) => cues.test(spoken(token)))) return none;
+  const isKind = (token: Token | undefined, kind: string): boolean =>
+    isIngredient(token) && token.meaning.kind === kind;
+  const sentences = sentencesOf(cut);
+  for (const [k, sentence] of sentences.entries()) {
+    const found = patterns().fats.exec(sentence.text);
+    if (!found) continue;
+    const story = joinedAt(sentences, k, most);
+    const factorOf = (match: RegExpExecArray): number => {
+      const { a, b, c, d } = match.groups ?? {};
+      const place = match.indices?.groups?.['c']?.[0];
+      const figure = place === undefined ? undefined : tokens[story.tokenAt(place)];
+      if (c !== undefined) return figure?.t === 'quantity' ? figure.quantity.value : (words[c] ?? Number.NaN);
+      return factors[(a ?? b ?? d ?? '').slice(0, 5)] ?? Number.NaN;
+    };
+    const factor = factorOf(found);
+    const listed = rowsBefore(tokens, sentence.from);
+    const oils = listed.filter(({ at }) => isFat(tokens[at]));
+    const lyes = [...listed, ...rowsOfAlkali(tokens, sentence.from)].filter(({ at }) => isKind(tokens[at], 'alkali'));
+    const [lye] = lyes;
+    const end = story.endAt(found.index) < story.text.length ? story.to : sentence.to;
+    // the first weight that is of no water: what went in of the lye
+    const given = Array.from({ length: end - sentence.from }, (_, n) => sentence.from + n).filter(
+      (at) => isPlain(tokens[at]) && (tokens[at] as Figure).quantity.dim === 'mass',
+    );
+    const waters = given.filter((at) => [1, 2, 3].some((step) => isKind(tokens[at + step], 'water') && !isBetween(at, at + step)));
+    const [own, ...others] = given.filter((at) => !waters.includes(at));
+    const isTold = story.text.slice(0, sentence.text.length).includes('@');
+    if (!lye || new Set(lyes.map(({ figure }) => figure)).size > 1 || oils.length === 0 || !(factor > 0)) continue;
+    if (own === undefined || others.length > 0 || !isTold || open.test(sentence.text)) continue;
+    const behind = story.text.slice(found.index + found[0].length);
+    const ofLye = patterns().lye.exec(behind);
+    const times = ofLye ? (ofLye.groups?.['one'] ? 1 : shifted(ofLye)) : Number.NaN;
+    const now = weightAt(tokens, own, lye.figure);
+    const was = weightAt(tokens, lye.figure, lye.figure);
+    if (!Number.isNaN(times) && !isSum(was * times, now))
+      return { ...none, unheard: rawText(prims, tokens[sentence.from]?.from ?? 0, tokens[sentence.to - 1]?.to ?? 1).trim() };
+    const out = [...tokens];
+    for (const { figure } of oils) {
+      const weight = tokens[figure] as Figure;
+      const value = withValue(weight.quantity, weight.quantity.value * factor);
+      out[figure] = { ...weight, quantity: { ...value, numbers: weight.quantity.numbers } };
+    }
+    const weight = tokens[lye.figure] as Figure;
+    const alkali = withValue(weight.quantity, now);
+    out[lye.figure] = { ...weight, quantity: { ...alkali, numbers: weight.quantity.numbers } };
+    apart(out, own, 'said of the lye', lye.figure);
+    const water = listed.find(({ at }) => isKind(tokens[at], 'water'));
+    if (water && waters.length > 0) {
+      apart(out, water.figure, 'what was planned', lye.figure);
+      out[water.at] = asFiller(tokens[water.at] as Token);
+    }
+    else if (water) {
+      const amount = tokens[water.figure] as Figure;
+      const value = withValue(amount.quantity, (amount.quantity.value * now) / was);
+      out[water.figure] = { ...amount, quantity: { ...value, numbers: amount.quantity.numbers } };
+    }
+    for (let at = sentence.from; at < end; at++) {
+      const token = tokens[at];
+      const isOfWater = isKind(token, 'water') || waters.includes(at);
+      if (token?.t === 'name' && !isOfWater) out[at] = asFiller(token);
+      else if (token?.t === 'quantity' && at !== own && !isOfWater) apart(out, at, 'times the list', lye.figure);
+    }
+    const text = `I took the fats ${Number(factor.toPrecision(4))} times, and ${written(alkali)} of lye, as the post says.`;
+    return { tokens: out, told: [{ text, gone: [weight.quantity], from: sentence.from, to: end, settles: true }] };
+
+    function shifted(match: RegExpExecArray): number {
+      const figure = /#/.test(match[0]) ? story.tokenAt(found === null ? 0 : found.index + found[0].length + match.index) : -1;
+      const token = tokens[figure];
+      if (token?.t === 'quantity') return token.quantity.value;
+      return words[match.groups?.['c'] ?? ''] ?? factors[(match.groups?.['a'] ?? match.groups?.['d'] ?? '').slice(0, 5)] ?? Number.NaN;
+    }
+    function isBetween(from: number, to: number): boolean {
+      return tokens.slice(from + 1, to).some((one) => one.t === 'quantity' || isIngredient(one));
+    }
+  }
+  return none;
+}
