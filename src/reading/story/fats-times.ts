@@ -43,14 +43,14 @@ export function fatsTimes(cut: Cut): Heard {
     const found = patterns().fats.exec(sentence.text);
     if (!found) continue;
     const story = joinedAt(sentences, k, most);
-    const factorOf = (match: RegExpExecArray): number => {
+    const factorOf = (match: RegExpExecArray, from: number): number => {
       const { a, b, c, d } = match.groups ?? {};
       const place = match.indices?.groups?.['c']?.[0];
-      const figure = place === undefined ? undefined : tokens[story.tokenAt(place)];
+      const figure = place === undefined ? undefined : tokens[story.tokenAt(from + place)];
       if (c !== undefined) return figure?.t === 'quantity' ? figure.quantity.value : (words[c] ?? Number.NaN);
       return factors[(a ?? b ?? d ?? '').slice(0, 5)] ?? Number.NaN;
     };
-    const factor = factorOf(found);
+    const factor = factorOf(found, 0);
     const listed = rowsBefore(tokens, sentence.from);
     const oils = listed.filter(({ at }) => isFat(tokens[at]));
     const lyes = [...listed, ...rowsOfAlkali(tokens, sentence.from)].filter(({ at }) => isKind(tokens[at], 'alkali'));
@@ -65,9 +65,15 @@ export function fatsTimes(cut: Cut): Heard {
     const isTold = story.text.slice(0, sentence.text.length).includes('@');
     if (!lye || new Set(lyes.map(({ figure }) => figure)).size > 1 || oils.length === 0 || !(factor > 0)) continue;
     if (own === undefined || others.length > 0 || !isTold || open.test(sentence.text)) continue;
-    const behind = story.text.slice(found.index + found[0].length);
-    const ofLye = patterns().lye.exec(behind);
-    const times = ofLye ? (ofLye.groups?.['one'] ? 1 : shifted(ofLye)) : Number.NaN;
+    const clauses = clausesOf(story.text, found.index + found[0].length).map(({ text, at }) => {
+      const match = patterns().lye.exec(text);
+      const names = [...text.matchAll(/@/g)].map(({ index }) => tokens[story.tokenAt(at + index)]);
+      return { match, at, names };
+    });
+    // "I halved the water": of that something is told by itself
+    if (clauses.some(({ match, names }) => match && names.some((name) => isKind(name, 'water')))) continue;
+    const ofLye = clauses.find(({ match, names }) => match && names.some((name) => isKind(name, 'alkali')));
+    const times = !ofLye?.match ? Number.NaN : ofLye.match.groups?.['one'] ? 1 : factorOf(ofLye.match, ofLye.at);
     const now = weightAt(tokens, own, lye.figure);
     const was = weightAt(tokens, lye.figure, lye.figure);
     if (!Number.isNaN(times) && !isSum(was * times, now))
@@ -101,15 +107,15 @@ export function fatsTimes(cut: Cut): Heard {
     const text = `I took the fats ${Number(factor.toPrecision(4))} times, and ${written(alkali)} of lye, as the post says.`;
     return { tokens: out, told: [{ text, gone: [weight.quantity], from: sentence.from, to: end, settles: true }] };
 
-    function shifted(match: RegExpExecArray): number {
-      const figure = /#/.test(match[0]) ? story.tokenAt(found === null ? 0 : found.index + found[0].length + match.index) : -1;
-      const token = tokens[figure];
-      if (token?.t === 'quantity') return token.quantity.value;
-      return words[match.groups?.['c'] ?? ''] ?? factors[(match.groups?.['a'] ?? match.groups?.['d'] ?? '').slice(0, 5)] ?? Number.NaN;
-    }
     function isBetween(from: number, to: number): boolean {
       return tokens.slice(from + 1, to).some((one) => one.t === 'quantity' || isIngredient(one));
     }
   }
   return none;
+}
+
+/** What stands between commas, with its place. */
+function clausesOf(text: string, from: number): readonly { readonly text: string; readonly at: number }[] {
+  const ends = [...text.slice(from).matchAll(/[,;.()]| (?:and|but|so) /g)].map(({ index }) => from + index + 1);
+  return [from, ...ends].map((at, n) => ({ text: text.slice(at, ends[n] ?? text.length), at }));
 }
