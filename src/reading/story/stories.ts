@@ -39,6 +39,7 @@ import { madeUpTo } from './made-up-to.ts';
 import { neitherIn } from './neither.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
+import { ofEachAlike } from './of-each-alike.ts';
 import { offBlock } from './off-block.ts';
 import { oneTimes } from './one-times.ts';
 import { ofItsPack } from './of-its-pack.ts';
@@ -105,6 +106,7 @@ const rules: readonly Rule[] = [
   strained,
   thinnedLater,
   otherWeighed,
+  ofEachAlike,
   fatsTimes,
   othersLye,
   planAndDeed,
