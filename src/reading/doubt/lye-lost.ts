@@ -43,7 +43,10 @@ const untold = new RegExp(
   'i',
 );
 /** "I forgot how much lye I put in": nobody is asked. */
-const forgotten = new RegExp(`\\b(${unknown}\\b[^.!?\\n]{0,20}) how (?:much|many)\\b(?![^.!?\\n]*\\b(?:needs?|should|to|must|would|will|do i|takes?|wants?)\\b)`, 'gi');
+const forgotten = new RegExp(
+  `\\b(${unknown}\\b[^.!?\\n]{0,20}) how (?:much|many)\\b(?![^.!?\\n]*\\b(?:needs?|should|to|must|would|will|do i|takes?|wants?)\\b)`,
+  'gi',
+);
 const judged =
   /\b(?:too much|too little|enough|ok|okay|good|bad|right|fine|safe|all right|alright|problem|in trouble|works?(?: out)?)\b[^.!\n]*\?/i;
 

@@ -76,7 +76,11 @@ const notPoured =
   /\?|\b(?:if|would|should|could|might|will|ill|wanted|want|meant|tried|trying|going|about to|nearly|almost|stopped|before (?:he|she|it|they) could|last (?:time|week|month|year)|next|once|years? ago|usually|normally|always|often|sometimes|people|folks?|everyone|recipes?|(?<!how )many|hers|theirs|never|didnt|not (?:put|pour\w*|add\w*)|nothing)\b/;
 
 /** Where nothing of `back` overlaps: the words of the first such clause. */
-export function unweighed(cut: Cut, back: readonly { readonly from: number; readonly to: number }[], inPot: InPot): string | null {
+export function unweighed(
+  cut: Cut,
+  back: readonly { readonly from: number; readonly to: number }[],
+  inPot: InPot,
+): string | null {
   const { tokens, prims } = cut;
   const weighed = weighedThings(tokens);
   if (weighed.size === 0) return null;
@@ -101,8 +105,7 @@ export function unweighed(cut: Cut, back: readonly { readonly from: number; read
     const other = (text.includes('#') ? null : lyeIs.exec(text))?.indices?.groups?.['other']?.[0];
     const lye = other === undefined ? undefined : tokens[sentence.tokenAt(other)];
     const isPotash = lye?.t === 'name' && lye.meaning.kind === 'alkali' && lye.meaning.id === 'koh' && !isKoh;
-    if (isFallen || (tells(text) && !isSmallTalk(tokens, sentence)) || isPotash)
-      return said(sentence);
+    if (isFallen || (tells(text) && !isSmallTalk(tokens, sentence)) || isPotash) return said(sentence);
 
     /** What was poured is none of the fats of the pot. */
     function isOfNone(plain: string): boolean {

@@ -60,7 +60,9 @@ export function fatsTimes(cut: Cut): Heard {
     const given = Array.from({ length: end - sentence.from }, (_, n) => sentence.from + n).filter(
       (at) => isPlain(tokens[at]) && (tokens[at] as Figure).quantity.dim === 'mass',
     );
-    const waters = given.filter((at) => [1, 2, 3].some((step) => isKind(tokens[at + step], 'water') && !isBetween(at, at + step)));
+    const waters = given.filter((at) =>
+      [1, 2, 3].some((step) => isKind(tokens[at + step], 'water') && !isBetween(at, at + step)),
+    );
     const [own, ...others] = given.filter((at) => !waters.includes(at));
     const isTold = story.text.slice(0, sentence.text.length).includes('@');
     if (!lye || new Set(lyes.map(({ figure }) => figure)).size > 1 || oils.length === 0 || !(factor > 0)) continue;
@@ -77,7 +79,10 @@ export function fatsTimes(cut: Cut): Heard {
     const now = weightAt(tokens, own, lye.figure);
     const was = weightAt(tokens, lye.figure, lye.figure);
     if (!Number.isNaN(times) && !isSum(was * times, now))
-      return { ...none, unheard: rawText(prims, tokens[sentence.from]?.from ?? 0, tokens[sentence.to - 1]?.to ?? 1).trim() };
+      return {
+        ...none,
+        unheard: rawText(prims, tokens[sentence.from]?.from ?? 0, tokens[sentence.to - 1]?.to ?? 1).trim(),
+      };
     const out = [...tokens];
     for (const { figure } of oils) {
       const weight = tokens[figure] as Figure;
@@ -92,8 +97,7 @@ export function fatsTimes(cut: Cut): Heard {
     if (water && waters.length > 0) {
       apart(out, water.figure, 'what was planned', lye.figure);
       out[water.at] = asFiller(tokens[water.at] as Token);
-    }
-    else if (water) {
+    } else if (water) {
       const amount = tokens[water.figure] as Figure;
       const value = withValue(amount.quantity, (amount.quantity.value * now) / was);
       out[water.figure] = { ...amount, quantity: { ...value, numbers: amount.quantity.numbers } };

@@ -17,7 +17,8 @@ const vessel =
   '(?:cup|jug|beaker|bowl|dish|glass|saucer|tub|pot|pan|container|jar|bucket|tin|vessel|can)(?: [a-z]+){0,1}?';
 const the = '(?:(?:the|its|my|a|an|that|plastic|glass|steel|little|small|paper|empty|whole|lye) )*';
 const with_ = `(?:\\b(?:with|including|incl|included|inclusive|plus|has|contains|and) ${the}${vessel}\\b|\\b${vessel} (?:was|is|stood|were|sat) (?:still |also |too |all )?(?:on|in|under|with)\\b|\\b${vessel} (?:included|on the scales?)\\b)`;
-const empty = '(?:(?:on its own|alone|itself|by itself|empty|only|is|was|weighs|weighed|comes to|has|about|at|[:=,(]) )+';
+const empty =
+  '(?:(?:on its own|alone|itself|by itself|empty|only|is|was|weighs|weighed|comes to|has|about|at|[:=,(]) )+';
 const patterns = once(() =>
   [
     `(?<n>#)(?! ${the}(?:${vessel}) )[^#?]{0,60}?${with_}[^#?]{0,40}?(?:\\b${the}${vessel} ${empty}|\\b(?:which|it|that) (?:is|was|weighs|weighed|has) (?:empty )?|[(] ?(?:empty )?|\\bempty (?:is |it is |its |it weighs |weighs |at )?)(?<t>#)(?! (?:of )?(?:the )?@)`,
@@ -27,7 +28,8 @@ const patterns = once(() =>
 /** It is told what is left, or another time. */
 const open =
   /\b(?:if|should|would|maybe|perhaps|last (?:time|batch)|usually|tared (?:it|the)|already (?:taken|subtracted|deducted)|subtracted|deducted|took (?:it|that) off|not (?:with|including)|without (?:the )?(?:cup|jug|bowl|beaker|pot))\b/;
-const net = /\b(?:so|really|actually|real|net|leaves|leaving|makes|means|hence|in fact|that is|thats|left)\b[^#?]{0,30}#/;
+const net =
+  /\b(?:so|really|actually|real|net|leaves|leaving|makes|means|hence|in fact|that is|thats|left)\b[^#?]{0,30}#/;
 const cues: ReadonlySet<string> = new Set('with including incl included plus has on'.split(' '));
 const most = 3;
 
@@ -51,7 +53,8 @@ export function lessItsVessel(cut: Cut): Heard {
     const name = nameOf(tokens, gross, sentence.from, from);
     const own = tokens[name];
     const [weight, less] = [tokens[gross], tokens[tare]];
-    if (!isIngredient(own) || !/^(?:alkali|fat)$/.test(own.meaning.kind) || !isPlain(weight) || !isPlain(less)) continue;
+    if (!isIngredient(own) || !/^(?:alkali|fat)$/.test(own.meaning.kind) || !isPlain(weight) || !isPlain(less))
+      continue;
     const value = weightAt(tokens, gross, gross) - weightAt(tokens, tare, gross);
     const rows = rowsBefore(tokens, tokens.length).filter(({ id, figure }) => id === thingOf(own) && figure !== gross);
     if (!(value > 0) || rows.length > 0) continue;

@@ -3,14 +3,16 @@
  * and words behind them that they are alike. They are equal parts of the total.
  */
 import { once } from '../once.ts';
-import { plainQuantity } from '../words/quantities.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
+import { plainQuantity } from '../words/quantities.ts';
 import { isFat, isIngredient, isMark, isRole, isWeight, spoken } from '../words/token-is.ts';
 import { asFiller, type Token } from '../words/tokens.ts';
 import { rowsBefore } from './tale.ts';
 
-const alike = '(?:(?:the |a |in )?(?:same|equal|identical|like)(?: (?:weight|amount|quantity|mass|much|share|part|portion|grams?))?|equally|alike)';
-const each = '(?:(?:each|every|both|all)(?: (?:one|single|of (?:them|these|those|the (?:two|three|four|five))|kind|fat|oil|#|two|three|four))*)';
+const alike =
+  '(?:(?:the |a |in )?(?:same|equal|identical|like)(?: (?:weight|amount|quantity|mass|much|share|part|portion|grams?))?|equally|alike)';
+const each =
+  '(?:(?:each|every|both|all)(?: (?:one|single|of (?:them|these|those|the (?:two|three|four|five))|kind|fat|oil|#|two|three|four))*)';
 const patterns = once(
   () =>
     new RegExp(
@@ -26,7 +28,14 @@ const isFatWord = (token: Token): boolean => 'text' in token && /^(?:fat|oil)$/i
 /** The tokens with "equal parts" before the names. */
 export function ofEachAlike(cut: Cut): readonly Token[] {
   const { tokens } = cut;
-  if (!tokens.some((token) => spoken(token).split(' ').some((word) => cues.has(word)))) return tokens;
+  if (
+    !tokens.some((token) =>
+      spoken(token)
+        .split(' ')
+        .some((word) => cues.has(word)),
+    )
+  )
+    return tokens;
   for (const sentence of sentencesOf(cut)) {
     const found = patterns().exec(sentence.text);
     if (!found) continue;
@@ -49,11 +58,28 @@ export function ofEachAlike(cut: Cut): readonly Token[] {
     const place = first > sentence.from ? first - 1 : -1;
     const before = tokens[place];
     // "0.9 kg fat"
-    const whole = tokens.findIndex((token, at) => isRole(token, 'heading') && isFatWord(token) && isWeight(tokens[at - 1]));
+    const whole = tokens.findIndex(
+      (token, at) => isRole(token, 'heading') && isFatWord(token) && isWeight(tokens[at - 1]),
+    );
     const total = tokens[whole];
     if (total)
-      out[whole] = { t: 'name', from: total.from, to: total.to, text: 'fat', meaning: ofFats, how: 'name', meant: 'fats' };
-    const quantity = { ...plainQuantity, dim: 'parts' as const, value: 1, each: true, text: 'equal parts', numbers: [] };
+      out[whole] = {
+        t: 'name',
+        from: total.from,
+        to: total.to,
+        text: 'fat',
+        meaning: ofFats,
+        how: 'name',
+        meant: 'fats',
+      };
+    const quantity = {
+      ...plainQuantity,
+      dim: 'parts' as const,
+      value: 1,
+      each: true,
+      text: 'equal parts',
+      numbers: [],
+    };
     if (before && (before.t === 'word' || before.t === 'sign'))
       out[place] = { t: 'quantity', from: before.from, to: before.to, quantity };
     else out[from] = { t: 'quantity', from: tokens[from]?.from ?? 0, to: tokens[from]?.to ?? 0, quantity };

@@ -21,8 +21,7 @@ const found = once(
 );
 const wrote =
   /\b(?:wrote|written|writes|noted|typed|listed|called|list|note|notes|card|sheet|says?|said|thought|believed|took it for|put down|have down)\b/;
-const open =
-  /\?|\b(?:if|might|may|maybe|perhaps|think|guess|not sure|unsure|probably|would|should)\b/;
+const open = /\?|\b(?:if|might|may|maybe|perhaps|think|guess|not sure|unsure|probably|would|should)\b/;
 /** Of another time, or of no soap. */
 const beside =
   /\b(?:last (?:time|batch|week|month|year)|next|usually|normally|never|always|once|for the (?!soap|batch|pot)[a-z]+|mou?ld|grease|greased|lined|hands|salad|fry|frying)\b/;

@@ -12,9 +12,8 @@ import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
 import { apart, isPlain, rowsBefore } from './tale.ts';
 
-const asks = new RegExp(
-  '\\bhow (?:much|many)\\b[^.!?]{0,24}[@]|@ (?:do|will|would|must|should|shall) (?:i|we) (?:need|take|use)|\\b(?:need|want|tell me|give me|looking for|calculate|reckon|work out|figure out) (?:me )?(?:the |my |some |right )*@|(?<!\\bi )\\b(?:reckon|calculate|work|figure|count|compute) (?:it|this|that|mine|please)\\b',
-);
+const asks =
+  /\bhow (?:much|many)\b[^.!?]{0,24}[@]|@ (?:do|will|would|must|should|shall) (?:i|we) (?:need|take|use)|\b(?:need|want|tell me|give me|looking for|calculate|reckon|work out|figure out) (?:me )?(?:the |my |some |right )*@|(?<!\bi )\b(?:reckon|calculate|work|figure|count|compute) (?:it|this|that|mine|please)\b/;
 const who = once(
   () =>
     new RegExp(
@@ -92,8 +91,16 @@ export function othersLye(cut: Cut): Heard {
   for (const { from, to } of theirs)
     for (let at = from; at < to; at++) if (tokens[at]?.t === 'name') out[at] = asFiller(tokens[at] as Token);
   const told = theirs.map(({ from, to }): PutRight => {
-    const said = weights.filter((at) => at >= from && at < to).map((at) => `"${written((tokens[at] as Figure).quantity)}"`);
-    return { text: `I left out ${said.join(', ')}, which somebody else says or takes.`, gone: [], from, to, settles: true };
+    const said = weights
+      .filter((at) => at >= from && at < to)
+      .map((at) => `"${written((tokens[at] as Figure).quantity)}"`);
+    return {
+      text: `I left out ${said.join(', ')}, which somebody else says or takes.`,
+      gone: [],
+      from,
+      to,
+      settles: true,
+    };
   });
   return { tokens: out, told };
 }

@@ -21,7 +21,8 @@ const plan = new RegExp(
 );
 const deed =
   /^(?:[-–—] ?)?(?:(?:but|and|so|then|now|well|however|only) ?,? ?)*(?:what (?:i|we|it|really|actually|went|ended|got|is)\b|in (?:reality|fact|truth|the end|practice|the pot)\b|(?:real(?:ly|ity)?|actual(?:ly)?|done|did|made)\b|(?:i|we) (?:then )?(?:really|actually|in the end|ended up|did|made|used|took|put|weighed|poured)\b)/;
-const notDone = /\?|\b(?:if|want|would|could|should|might|will|going to|like to|maybe|perhaps|or|next|last|more|extra)\b/;
+const notDone =
+  /\?|\b(?:if|want|would|could|should|might|will|going to|like to|maybe|perhaps|or|next|last|more|extra)\b/;
 /** It goes on from the plan. */
 const leans = /\b(?:rest|everything else|all else|others?|otherwise|remaining|same|instead|except|only)\b/;
 /** "What I really did:", "in reality:". */
@@ -84,7 +85,8 @@ export function planAndDeed(cut: Cut): Heard {
     const isNone = isPlain(weight) && weight.quantity.value === 0;
     if (row && !isNone) continue;
     out[at] = asFiller(token);
-    if (row && isNone) apart(out, row.figure, 'none of it', made.find(({ figure }) => figure !== row.figure)?.figure ?? -1);
+    if (row && isNone)
+      apart(out, row.figure, 'none of it', made.find(({ figure }) => figure !== row.figure)?.figure ?? -1);
   }
   return {
     tokens: out,

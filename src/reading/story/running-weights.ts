@@ -71,7 +71,9 @@ export function runningWeights(cut: Cut): Heard {
     if (!more.every((weight) => weight > 0) || fats.some(({ figure }) => !steps.some((one) => one.figure === figure)))
       continue;
     const around = `${sentences[k - 1]?.text ?? ''}${sentence.text}`;
-    const lye = [...all, ...rowsOfAlkali(tokens, tokens.length)].find(({ id }) => id === 'alkali' || /naoh|koh/.test(id));
+    const lye = [...all, ...rowsOfAlkali(tokens, tokens.length)].find(
+      ({ id }) => id === 'alkali' || /naoh|koh/.test(id),
+    );
     const share = (of: readonly number[]): number =>
       weightAt(tokens, lye?.figure ?? -1, first.figure) / of.reduce((sum, one) => sum + one, 0);
     const fits = (of: readonly number[]): boolean => share(of) >= leastLye && share(of) <= mostLye;
@@ -96,7 +98,10 @@ export function runningWeights(cut: Cut): Heard {
       if (tokens[at]?.t === 'name' || tokens[at]?.t === 'word') out[at] = asFiller(tokens[at] as Token);
     const text = `I took ${texts.join(', ')}: each reading of the scale without the one before.`;
     const to = Math.max(...steps.flatMap(({ name, figure }) => [name, figure])) + 1;
-    return { tokens: out, told: [{ text, gone: [], from: sentences[k - 1]?.from ?? sentence.from, to, settles: true }] };
+    return {
+      tokens: out,
+      told: [{ text, gone: [], from: sentences[k - 1]?.from ?? sentence.from, to, settles: true }],
+    };
   }
   return none;
 }

@@ -40,16 +40,16 @@ import { neitherIn } from './neither.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { ofEachAlike } from './of-each-alike.ts';
+import { ofItsPack } from './of-its-pack.ts';
 import { offBlock } from './off-block.ts';
 import { oneTimes } from './one-times.ts';
-import { ofItsPack } from './of-its-pack.ts';
 import { onlySoMuch } from './only-so-much.ts';
 import { onlyThese } from './only-these.ts';
 import { onlyUse } from './only-use.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
-import { otherWeighed } from './other-weighed.ts';
 import { otherWayRound } from './other-way-round.ts';
+import { otherWeighed } from './other-weighed.ts';
 import { othersLye } from './others-lye.ts';
 import { othersPair } from './others-pair.ts';
 import { othersTake } from './others-take.ts';
@@ -87,6 +87,7 @@ import { twoLots } from './two-lots.ts';
 import { twoPots } from './two-pots.ts';
 import { waterHeld } from './water-held.ts';
 import { weighedAgain } from './weighed-again.ts';
+import { weightBehind } from './weight-behind.ts';
 import { wentFrom } from './went-from.ts';
 import { wentInLess } from './went-in.ts';
 import { wholeTold } from './whole-told.ts';
@@ -106,6 +107,7 @@ const rules: readonly Rule[] = [
   strained,
   thinnedLater,
   otherWeighed,
+  weightBehind,
   ofEachAlike,
   fatsTimes,
   othersLye,

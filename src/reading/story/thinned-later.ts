@@ -13,7 +13,7 @@ const cues: ReadonlySet<string> = new Set('dilute diluted diluting dilution thin
 const when =
   '(?:(?:later|then|afterwards|after that|tomorrow|next week|in the end|at the end|once cooked|when (?:its|it is) (?:cooked|done|ready)) (?:on )?)?';
 const shall =
-  "(?:(?:i|we|it|that|this) )?(?:ill|well|itll|will|shall|want to|plan to|am going to|im going to|is going to|going to|gonna|intend to|have to|is to be|will be|gets|be|would like to|id like to) (?:(?:then|later|be|only|still|have to) )*";
+  '(?:(?:i|we|it|that|this) )?(?:ill|well|itll|will|shall|want to|plan to|am going to|im going to|is going to|going to|gonna|intend to|have to|is to be|will be|gets|be|would like to|id like to) (?:(?:then|later|be|only|still|have to) )*';
 const patterns = once(() =>
   [
     `${when}${shall}(?:dilute|thin)(?:d|ned)? (?:(?:it|this|that|the|paste|soap|down|out|all|later|then|on|tomorrow) )*(?:with|by|in) (?:(?:about|around|some|another|maybe|roughly|ca|approx|approximately|the) )*(?<n>#)(?: (?:of )?(?:hot |more |warm |distilled |extra )*(?:@ )?)?(?:(?:later|more|afterwards|tomorrow|then) )*`,

@@ -12,7 +12,9 @@ import type { Heard } from './heard.ts';
 import { isPlain, isSum, rowsBefore, weightAt } from './tale.ts';
 
 /** Words of which one stands in each sentence that tells of it. */
-const cues: ReadonlySet<string> = new Set('dissolved dissolve mixed stirred held kept keep hold left stayed remained still'.split(' '));
+const cues: ReadonlySet<string> = new Set(
+  'dissolved dissolve mixed stirred held kept keep hold left stayed remained still'.split(' '),
+);
 
 const makePatterns = () => ({
   /** "Dissolved the lye in only 250 g of it". */
@@ -51,9 +53,7 @@ export function waterHeld(cut: Cut): Heard {
     const part = partIn(tokens, sentence);
     if (!part) continue;
     const { row, figure, isHeld } = part;
-    const next = sentences
-      .slice(k + 1, k + 1 + mostBehind)
-      .filter(({ paragraph }) => paragraph === sentence.paragraph);
+    const next = sentences.slice(k + 1, k + 1 + mostBehind).filter(({ paragraph }) => paragraph === sentence.paragraph);
     // "Did I do ok?"
     const asked = next.findIndex(({ text, figures }) => text.includes('?') && figures === 0);
     const behind = asked < 0 ? next : next.slice(0, asked);
