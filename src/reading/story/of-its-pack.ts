@@ -55,7 +55,13 @@ export function ofItsPack(cut: Cut): Heard {
     const isNamed = [taken + 1, taken + 2].some((n) => isIngredient(tokens[n])) && !endsDotted(weight);
     if (isNamed && !/ (?:of|from|off) \S+(?: \S+)? ?$/.test(found[0])) continue;
     if (at < story.from || !isIngredient(name) || !weighable.test(name.meaning.kind)) continue;
-    if (!isPlain(weight) || !isMeasured(weight) || !isMeasured(holds) || mark?.t !== 'word') continue;
+    if (
+      !isPlain(weight) ||
+      !isMeasured(weight) ||
+      !isMeasured(holds) ||
+      (mark?.t !== 'word' && tokens[at + 1]?.t !== 'word')
+    )
+      continue;
     if (weight.quantity.value >= holds.quantity.value || rowsOf(tokens, name, tokens.length).some(isOther)) continue;
     const out = [...tokens];
     out[whole] = asAside(holds as Figure, packed);
@@ -64,7 +70,7 @@ export function ofItsPack(cut: Cut): Heard {
     if (next?.t === 'word') {
       out[at + 1] = { ...weight, from: next.from, to: next.to };
       apart(out, taken, 'said before', at + 1);
-    } else {
+    } else if (mark) {
       out[at] = asFiller(name);
       out[taken - 1] = { ...name, from: mark.from, to: mark.to };
     }
