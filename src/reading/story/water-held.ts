@@ -21,7 +21,7 @@ const makePatterns = () => ({
   used: /\b(?:dissolved|dissolve|mixed|stirred) (?:up )?(?:(?:the|my|all) )*(?<f>@) (?:up )?(?:in|into|with) (?:(?:only|just|about) )*(?<c>#)(?= (?:of (?:it|that|the|my)\b|$|[.,;!]|and\b|but\b|so\b))/d,
   /** "60 g of the water I held back", "kept back 60 g of the water", "of which I kept back 50 g". */
   held: [
-    /(?<r>#) of (?:(?:it|that|this|the|my) )+(?:@ )?(?:[a-z]+ ){0,3}(?:(?:held|kept|hold|keep) (?:it )?back|stayed|remained|was left|were left|(?:is |are )?still (?:stands |sits |there )?in)\b/d,
+    /(?<r>#) of (?:(?:it|that|this|the|my) )+(?:@ )?(?!(?:[a-z]+ ){0,2}(?:solution|mix|mixture|oils?|fats?)\b)(?:[a-z]+ ){0,3}(?:(?:held|kept|hold|keep) (?:it )?back|stayed|remained|was left|were left|(?:is |are )?still (?:stands |sits |there )?in)\b/d,
     /\b(?:held|kept|hold|keep) back (?:only |just |about )*(?<r>#) of (?:(?:it|that|this|the|my) )+(?:@ )?/d,
     /\b(?:of|from) (?:which|that|it|this|these|those) (?:(?:i|we|ive|then|have|only|just|about) )*(?:held|kept|left) (?:back |out )?(?:only |just |about )*(?<r>#)/d,
     /\b(?:of|from) (?:which|that|it|this) (?:(?:about|only|just|some) )*(?<r>#) (?:(?:i|we|ive|then|was|were|is|are) )*(?:(?:held|kept) back|stayed|remained|left|still)\b/d,
