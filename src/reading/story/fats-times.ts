@@ -32,6 +32,9 @@ const most = 2;
 
 const words: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4 };
 
+/** How the answer begins to say it. */
+export const fatsTaken = 'I took the fats';
+
 export function fatsTimes(cut: Cut): Heard {
   const { tokens, prims } = cut;
   const none = { tokens, told: [] };
@@ -41,7 +44,12 @@ export function fatsTimes(cut: Cut): Heard {
   const sentences = sentencesOf(cut);
   for (const [k, sentence] of sentences.entries()) {
     const found = patterns().fats.exec(sentence.text);
-    if (!found) continue;
+    // "I doubled the oils and the water": the water is told of with them
+    if (
+      !found ||
+      /^ (?:and|,|&|[+]) (?:(?:the|all|my|also) )*@/.test(sentence.text.slice(found.index + found[0].length))
+    )
+      continue;
     const story = joinedAt(sentences, k, most);
     const factorOf = (match: RegExpExecArray, from: number): number => {
       const { a, b, c, d } = match.groups ?? {};
@@ -108,7 +116,7 @@ export function fatsTimes(cut: Cut): Heard {
       if (token?.t === 'name' && !isOfWater) out[at] = asFiller(token);
       else if (token?.t === 'quantity' && at !== own && !isOfWater) apart(out, at, 'times the list', lye.figure);
     }
-    const text = `I took the fats ${Number(factor.toPrecision(4))} times, and ${written(alkali)} of lye, as the post says.`;
+    const text = `${fatsTaken} ${Number(factor.toPrecision(4))} times, and ${written(alkali)} of lye, as the post says.`;
     return { tokens: out, told: [{ text, gone: [weight.quantity], from: sentence.from, to: end, settles: true }] };
 
     function isBetween(from: number, to: number): boolean {

@@ -12,7 +12,9 @@ import type { Heard } from './heard.ts';
 import { joinedAt } from './story.ts';
 import { apart, isPlain, rowsOf } from './tale.ts';
 
-const cues: ReadonlySet<string> = new Set('used took weighed taken poured tipped measured scooped went gone'.split(' '));
+const cues: ReadonlySet<string> = new Set(
+  'used took weighed taken poured tipped measured scooped went gone'.split(' '),
+);
 const pack = '(?:bag|tub|jar|tin|can|bottle|box|pack|packet|bucket|canister|container|sack|carton|drum|jug|block)';
 const size = `(?:\\b${pack} ?(?:(?:is|was|holds|held|has|of|with|says|,|:) )*(?<a>#)|(?<b>#) ${pack}\\b)`;
 const took =

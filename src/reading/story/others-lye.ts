@@ -7,7 +7,7 @@ import { once } from '../once.ts';
 import { type PutRight, written } from '../taken-back/put-right.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { relations } from '../words/cue-words.ts';
-import { isFat, isIngredient, spoken } from '../words/token-is.ts';
+import { isAny, isFat, isIngredient, isWeight, spoken } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
 import { apart, isPlain, rowsBefore } from './tale.ts';
@@ -59,6 +59,10 @@ export function othersLye(cut: Cut): Heard {
     return match && (place < 0 || isAlkali(tokens[sentence.tokenAt(match.index + place)]));
   });
   if (!asked || sentences.some(({ text }) => judges.test(text))) return none;
+  // "3 percent lathers better" is no lye
+  const isWeighed = ({ from, to }: Clause): boolean =>
+    isAny(tokens, from, to, isWeight) &&
+    !isAny(tokens, from, to, (one) => one.t === 'quantity' && one.quantity.dim === 'percent');
   const theirs: Clause[] = [];
   for (const sentence of sentences) {
     let isTheirs = false;
@@ -75,7 +79,7 @@ export function othersLye(cut: Cut): Heard {
       // their list, or of the fats
       const names = tokens.slice(clause.from, clause.to).filter(isIngredient);
       if (names.some((name) => isFat(name) || !isAlkali(name))) isTheirs = false;
-      else if (/[#…]/.test(clause.text)) theirs.push(clause);
+      else if (isWeighed(clause)) theirs.push(clause);
     }
   }
   const isIn = (at: number): boolean => theirs.some(({ from, to }) => at >= from && at < to);

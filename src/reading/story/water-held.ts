@@ -130,6 +130,8 @@ function partIn(
   const waters = listed.length > 0 || used ? listed : rowsInWords(tokens, figure);
   const [row, ...more] = waters;
   if (!row || more.length > 0) return null;
+  // "I weighed the jug and 25 g of it had stayed behind": of what, nobody says
+  if (held && !of && row.at < sentence.from && !/\bback\b/.test(sentence.text)) return null;
   // "of it", where something else was named since
   if (held && !of && isAny(tokens, Math.max(row.at, row.figure) + 1, figure, isIngredient)) return null;
   const share = weightAt(tokens, figure, row.figure) / weightAt(tokens, row.figure, row.figure);

@@ -79,12 +79,12 @@ const wordsOf = (items: readonly Item[], sentence: Sentence, text: string, place
 export function partTimesIn(
   sentences: readonly Sentence[],
   items: readonly Item[],
-  isSettled: (sentence: Sentence) => boolean,
+  isReckoned: (sentence: Sentence) => boolean,
 ): PartTimes | null {
   for (const [k, sentence] of sentences.entries()) {
     const found = sentence.retells && sentence.cues & cue.all ? made.exec(sentence.text) : null;
     const [place] = found?.indices?.groups?.['parts'] ?? [];
-    if (!found || place === undefined || elsewise.test(sentence.text) || isSettled(sentence)) continue;
+    if (!found || place === undefined || elsewise.test(sentence.text) || isReckoned(sentence)) continue;
     const of = new Set(kindsIn(items, sentence, found.groups?.['parts'] ?? '', place));
     // "I halved the oils, I halved the water"
     for (const more of sentence.text.matchAll(new RegExp(made.source, 'dg'))) {
