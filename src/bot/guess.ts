@@ -192,7 +192,8 @@ const pointing =
   /\b(?:this|it|these|those|following|below|please|for|to|with|recipe|soap|my|mine|down|up|double|half|twice)\b/i;
 
 /** What is said of a scale to weigh on, behind the word. */
-const weighsOn = /^s?\s+(?:reads?|says?|said|shows?|showed|is|was|only|broke|died|goes)\b/i;
+const weighsOn =
+  /^s?\s+(?:reads?|reading|says?|said|shows?|showed|showing|is|was|were|isnt|wasnt|only|broke|died|goes|zeroed|tared|reset|has|had|display|batter(?:y|ies)|(?:on|under|with) (?:the |my |an? )?(?:empty )?(?:bowl|pot|pan|jug|table))\b/i;
 
 /** Words of commands that a list has over its rows: "Share of oils for 1000 g:", "fat | per cent". */
 const headings: ReadonlySet<string> = new Set(['share', 'fat']);

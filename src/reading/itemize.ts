@@ -294,7 +294,7 @@ export function itemize(reader: Reader, input: string, done: InWords | null = nu
       const told = { tokens, prims, words: cut.words };
       return (
         unheardChange(told, heard.back, isHeard, isAsked) ??
-        unweighed(told, heard.back) ??
+        unweighed(told, heard.back, pot) ??
         toldOtherwise(told, heard.back, pot) ??
         leftOpen(told, heard.back) ??
         potDiffers(told, heard.back, pot) ??

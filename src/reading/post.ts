@@ -16,6 +16,7 @@ import { timedEach, timesFats } from './recipe/times-made.ts';
 import { bind, settledOn } from './rows/bind.ts';
 import type { Item } from './rows/items.ts';
 import { choices, recipePointedAt, type Several, severalIn } from './several/several.ts';
+import { timesOne } from './story/per-vessel.ts';
 import { elsewhere } from './taken-back/withdrawn.ts';
 import { fatesOf } from './text/aside-fates.ts';
 import { beforehand, told } from './text/beforehand.ts';
@@ -133,6 +134,8 @@ function readPart(
       : (withoutOthers(post, first, (rest) => alone(rest, again(rest)), catalogue) ?? among);
   const heard = settled ? read : hearing(read, unheardChange);
   const whole = factor === null ? heard : ofMadeSize(asksOfSize(heard) ? read : heard, factor);
+  // "per mould … three moulds in one pot, three times everything"
+  if (factor !== null && whole.assumptions.some(({ text }) => text.endsWith(timesOne(factor)))) return whole;
   if (factor !== null) return multiplied(whole, factor, said, but, anew, apart, nameOf(reader));
   if (each && untimed && whole.doubts.length === 0 && sumOf(whole.fats) === sumOf(untimed.fats) && timesFats(each))
     return { ...whole, doubts: [{ id: 'corrected', said: each.said[0]?.trim() ?? '' }] };

@@ -10,6 +10,11 @@ const doubtsOf = (said: string): readonly string[] =>
 describe('asked', () => {
   test.each([
     'Some of the olive got spilled.',
+    "While I was out my son 'helped' and poured sunflower oil in, he can't say how much and the bottle was already open.",
+    'My daughter dumped castor oil in while I looked away.',
+    'Somebody tipped sunflower oil into my pot, the bottle was already open.',
+    'The child has put castor in the pot, how many I not know.',
+    'He added castor oil to it when I was away.',
     'A good bit of the olive landed on the floor.',
     'Quite a lot of the coconut stuck to the bowl.',
     'I lost about a spoon of coconut.',

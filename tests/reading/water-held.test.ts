@@ -18,6 +18,12 @@ describe('of the water that was held back what was used counts', () => {
     [`${fats}, 310 g water. I dissolved the lye in 250 g of it. The other 60 g went in at trace.`, 310],
     [`${fats}, 310 g water. 60 g of the water I held back and added at trace.`, 310],
     [`${fats}, 310 g water. Last time I kept back 60 g of the water and didn't use it.`, 310],
+    [`${fats}. Water: had 310 g ready, but 60 g of it I held back to add later and never did.`, 250],
+    [`${fats}. I had 310 g water ready but 60 g of that I kept back for later and forgot it.`, 250],
+    [`${fats}, water 310 g of which I kept back 60 g for later and never added it.`, 250],
+    [`${fats}, 310 g water of which 60 g stayed in the jug.`, 250],
+    [`${fats}. Water: 310 g measured, 60 g of it still in the jug, I did not put it in.`, 250],
+    [`${fats}, 310 g water of which 60 g I kept back for the clay and stirred in later.`, 310],
     [`${fats}, 310 g water. I dissolved the lye in it and stirred 10 minutes.`, 310],
   ])('%s', (text, water) => expect(potOf(text)).toEqual({ grams: { ...base, water }, doubts: [] }));
 

@@ -3,6 +3,7 @@
  * lye into my log, but I'd really used 103 g". What set that weight aside took it for something else.
  */
 import type { RecipeReading } from '../reading.ts';
+import { ofOthersLye } from '../story/others-lye.ts';
 import { gramsOf } from '../text/weights.ts';
 
 const alkali = '(?:lye|naoh|koh|caustic(?: soda| potash)?|(?:sodium|potassium) hydroxide|soda flakes)';
@@ -25,7 +26,7 @@ export function lyeLost(post: string, { fats, after, alkali: taken, doubts, fate
   const sum = [...fats, ...after].reduce((all, { grams }) => all + grams, 0);
   const isAside = (figure: string): boolean => {
     const own = fates.filter(({ text }) => text === figure);
-    return own.length > 0 && own.every(({ fate }) => fate === 'aside');
+    return own.length > 0 && own.every(({ fate, why }) => fate === 'aside' && why !== ofOthersLye);
   };
   for (const [, a, ofA = '', b, ofB = ''] of post.matchAll(weighed)) {
     const [figure, of] = [a ?? b ?? '', ofA || ofB];
@@ -35,17 +36,25 @@ export function lyeLost(post: string, { fats, after, alkali: taken, doubts, fate
   return null;
 }
 
+const unknown =
+  "(?:forgot|forgotten|did ?n['’]?t|did not|have ?n['’]?t|never|no idea|do ?n['’]?t know|do not know|not know|ca(?:n|nn)['’o]?t (?:remember|recall|say)|lost)";
 const untold = new RegExp(
-  `\\b(?:the |my )?${alkali} (?:was|is|went in|stayed|weighed|i (?:took|used|put in)) (?:exactly |just )?(?:the same|as (?:always|usual|last|before)|like (?:last|always)|the usual)|\\b(?:forgot|forgotten|did ?n['’]?t|never|no idea|do ?n['’]?t know|lost)\\b[^.!?\\n]{0,40}\\b${alkali}\\b`,
+  `\\b(?:the |my )?${alkali} (?:was|is|went in|stayed|weighed|i (?:took|used|put in)) (?:exactly |just )?(?:the same|as (?:always|usual|last|before)|like (?:last|always)|the usual)|\\b${unknown}\\b[^.!?\\n]{0,40}\\b${alkali}\\b|\\b${alkali} (?:[a-z]+ ){0,3}(?:went in|is in|was put in|i put in)\\b[^.!?\\n]{0,40}\\b${unknown}\\b|\\b${alkali} (?:[a-z]+ ){0,2}(?:not|never) (?:been )?(?:written|noted|recorded|weighed)\\b`,
   'i',
 );
-const judged = /\b(?:too much|too little|enough|ok|okay|good|bad|right|fine|safe)\b[^.!\n]*\?/i;
+/** "I forgot how much lye I put in": nobody is asked. */
+const forgotten = new RegExp(
+  `\\b(${unknown}\\b[^.!?\\n]{0,20}) how (?:much|many)\\b(?![^.!?\\n]*\\b(?:needs?|should|to|must|would|will|do i|takes?|wants?)\\b)`,
+  'gi',
+);
+const judged =
+  /\b(?:too much|too little|enough|ok|okay|good|bad|right|fine|safe|all right|alright|problem|in trouble|works?(?: out)?)\b[^.!\n]*\?/i;
 
 /** "Lye was the same as last time. Too much or ok?": some went in, and nobody says how much. */
 export const lyeUntold = (post: string, { fats, alkali: taken, doubts }: RecipeReading): boolean =>
   taken.length === 0 &&
   doubts.length === 0 &&
   fats.length > 0 &&
-  !asked.test(post) &&
+  !asked.test(post.replace(forgotten, '$1')) &&
   untold.test(post) &&
   judged.test(post);

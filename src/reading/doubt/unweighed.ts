@@ -5,8 +5,9 @@
  */
 import { nearly } from '../taken-back/changes.ts';
 import { rawText } from '../text/scan.ts';
-import { type Cut, sentencesOf } from '../text/sentences.ts';
+import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { weighedIn, weighedThings } from '../words/weighed.ts';
+import type { InPot } from './pot-differs.ts';
 import { isSmallTalk } from './small-talk.ts';
 import { denied, elsewhen, letterOf } from './unheard-change.ts';
 
@@ -75,8 +76,21 @@ const batter = /\b(?:batter|soap|mou?lds?|trace|loaf|bars?|swirl|colou?r\w*|scen
 const open =
   /\?|\b(?:if|would|should|could|might|next time|usually|normally|always|often|sometimes|last (?:time|batch|year|month)|once|until|till|then weighed|weighed (?:it |again|anew|what)|again|refilled|wiped|made (?:it )?(?:up|good)|replaced|not (?:a )?(?:drop|bit)|without|never (?:lost|spil))\b/;
 
+/** "My son helped and poured sunflower oil in", "somebody tipped castor into the pot": of a fat that has no weight. */
+const pot = '(?:pot|pan|kettle|bowl|batter|mix|mixture|soap|oils|fats|batch|crock|cooker)';
+const intoIt = `(?:in(?:to)?|to) (?:it|that|there|(?:the|my|our) (?:(?:soap|big|other|melted|same) )?${pot})\\b`;
+const pouredIn = new RegExp(
+  `\\b(?:poured|tipped|dumped|chucked|threw|thrown|emptied|squirted|added|put|gave|given|knocked|mixed|stirred) (?:(?:also|then|just|me|some|more|extra|the|my|our|a|of|lot|in|bottle|whole|his|her|their|over) )*N (?:(?:in|too|also|as well|inside)(?= (?:[-,.;:!()–—]|$|and|while|when|too|as|for me|because|behind|without|but)| ?$)|(?:as well )?${intoIt})|\\b(?:poured|tipped|dumped|chucked|threw|knocked|mixed|stirred) in (?:(?:some|more|the|my|his|her) )*N(?= (?:[-,.;:!()–—]|$|and|while|when|too|as|because|without)| ?$)`,
+);
+const notPoured =
+  /\?|\b(?:if|would|should|could|might|will|ill|wanted|want|meant|tried|trying|going|about to|nearly|almost|stopped|before (?:he|she|it|they) could|last (?:time|week|month|year)|next|once|years? ago|usually|normally|always|often|sometimes|people|folks?|everyone|recipes?|(?<!how )many|hers|theirs|never|didnt|not (?:put|pour\w*|add\w*)|nothing)\b/;
+
 /** Where nothing of `back` overlaps: the words of the first such clause. */
-export function unweighed(cut: Cut, back: readonly { readonly from: number; readonly to: number }[]): string | null {
+export function unweighed(
+  cut: Cut,
+  back: readonly { readonly from: number; readonly to: number }[],
+  inPot: InPot,
+): string | null {
   const { tokens, prims } = cut;
   const weighed = weighedThings(tokens);
   if (weighed.size === 0) return null;
@@ -85,6 +99,8 @@ export function unweighed(cut: Cut, back: readonly { readonly from: number; read
     return token?.t === 'name' && token.meaning.kind === 'alkali' && token.meaning.id === 'koh';
   });
   const sentences = sentencesOf(cut);
+  const said = ({ from, to }: Sentence): string =>
+    rawText(prims, tokens[from]?.from ?? 0, tokens[to - 1]?.to ?? 1).trim();
   for (const [k, sentence] of sentences.entries()) {
     if (back.some(({ from, to }) => from < sentence.to && to > sentence.from)) continue;
     const text = sentence.text
@@ -93,13 +109,22 @@ export function unweighed(cut: Cut, back: readonly { readonly from: number; read
     const isFallen =
       (fellIn.test(text) || spiltOfIt.test(text) || tookBack.test(text)) &&
       !/\?|\b(?:if|would|nearly|almost)\b/.test(text);
+    const isPoured = pouredIn.test(text) && !/#/.test(text) && !notPoured.test(text) && !besides.test(text);
+    if (isPoured && isOfNone(sentence.text)) return said(sentence);
     const isParted = meltParted.test(text) && !batter.test(text) && !partedElse.test(text);
     if (!isFallen && !isParted && (!/[FL]/.test(text) || isElse(text, sentences[k + 1]?.text ?? ''))) continue;
     const other = (text.includes('#') ? null : lyeIs.exec(text))?.indices?.groups?.['other']?.[0];
     const lye = other === undefined ? undefined : tokens[sentence.tokenAt(other)];
     const isPotash = lye?.t === 'name' && lye.meaning.kind === 'alkali' && lye.meaning.id === 'koh' && !isKoh;
-    if (isFallen || isParted || (tells(text) && !isSmallTalk(tokens, sentence)) || isPotash)
-      return rawText(prims, tokens[sentence.from]?.from ?? 0, tokens[sentence.to - 1]?.to ?? 1).trim();
+    if (isFallen || isParted || (tells(text) && !isSmallTalk(tokens, sentence)) || isPotash) return said(sentence);
+
+    /** What was poured is none of the fats of the pot. */
+    function isOfNone(plain: string): boolean {
+      return [...plain.matchAll(/@/g)].some(({ index }) => {
+        const token = tokens[sentence?.tokenAt(index) ?? 0];
+        return token?.t === 'name' && token.meaning.kind === 'fat' && !inPot.fats.has(token.meaning.id);
+      });
+    }
   }
   return null;
 }

@@ -24,7 +24,7 @@ const cues: ReadonlySet<string> = new Set(
 const the =
   '(?:(?:the|my|that|full|whole|little|small|bowl|cup|jar|jug|dish|pot|pan|bottle|glass|mug|tin|of|with|all|#|,|:) )*';
 const place = '(?:in|on|by|next to|beside|behind|under|at) (?:the|my|its) (?:[a-z]+ ){0,3}';
-const stood = '(?:standing|sitting|untouched|full|unmelted|waiting|there\\b)';
+const stood = '(?:standing|sitting|stood|sat|untouched|full|unmelted|waiting|there\\b)';
 const forgotten = new RegExp(
   [
     `\\b(?:found|find|saw|see|noticed|spotted|discovered) ${the}F\\b[^#?]{0,30}\\b(?:still|standing|sitting|untouched|${place})`,
@@ -36,6 +36,9 @@ const forgotten = new RegExp(
     `\\b${the}F (?:# )?(?:(?:that|meant|intended|planned|kept|weighed out|put aside|set aside|was|for|after|at|the|cook|end|trace|to go in|superfat) )*(?:(?:is|was|were|stands|sits|sat|stood) )?(?:, )?still (?:all )?(?:${stood}|${place})`,
     `\\bF (?:[:,–-] )?(?:i |we )?found (?:it|that)\\b[^#?]{0,30}\\b(?:still|standing|sitting|untouched|${place})`,
     `\\b${the}F stayed ${place}`,
+    // "there were meant to be 50 g almond oil going in, but I've just found the cup with it still on the counter"
+    `\\b(?:meant|supposed|planned|intended|wanted|should)\\b[^.?#]{0,20}(?:# )?${the}F\\b[^.?#]{0,40}\\b(?:but|only|then|now)\\b[^.?#]{0,30}\\b(?:found|find|saw|see|noticed|spotted|discovered) (?:the |my |its )?(?:[a-z]+ ){0,2}(?:with |of )?(?:it|that|them)\\b[^#?.]{0,20}\\b(?:still|standing|sitting|untouched|${place})`,
+    `\\b${the}F (?:# )?(?:(?:that|i|we|meant|wanted|intended|planned|to|put|in|go|was|supposed|for|after|at|the|cook|end|trace) )*(?:stands|sits|stood|sat) (?:still )?(?:${place}|there)`,
   ].join('|'),
 );
 const deed = '(?:put|stirred|poured|tipped|mixed|blended|threw|worked|whisked|dumped|got)';
@@ -51,7 +54,7 @@ const entered = new RegExp(
 );
 /** It did not. */
 const stayed =
-  /\b(?:let (?:it|them|that) (?:be|go)|left (?:it|them|that) (?:at that|out|be|there|alone|as it (?:is|was))|left (?:it|them|that)(?= [.,;!]|$| $)|too late\b|(?:the |my )?(?:soap|batter|batch|loaf|lot|its|it is|all) (?:is |was |already |now )*in (?:the|its) (?:mou?lds?|block|box|loaf)\b|nothing (?:i|we) could do|stayed out|stays out|never (?:ever |actually )?(?:went|made it|got) in(?:to)?|none of it (?:is|was|went|got) in|(?:its|it is|it was|thats|that is|so its) not in (?:it|the|this|there)|went without|could not be helped|couldnt be helped|(?:so |with )(?:theres |there is |it has |its )?no F (?:at all )?in (?:it|there|this|that|the|my)\b(?! (?:house|kitchen|cupboard|shop))|(?:has|have|with|got) (?:no F|none of (?:it|that)) in (?:it|there)\b|none of (?:it|that) in (?:it|there|the)\b|(?:is|was|its|it is|are|stays) (?:now )?(?:a |an )?(?:(?:soap|batch|loaf|one) )?(?:now )?without (?:the |any )?(?:F|it)\b(?! #))/;
+  /\b(?:let (?:it|them|that) (?:be|go)|left (?:it|them|that) (?:at that|out|be|there|alone|as it (?:is|was))|left (?:it|them|that)(?= [.,;!]|$| $)|too late\b|(?:the |my )?(?:soap(?:['’]?s)?|batter|batch|loaf|lot|its|it is|all) (?:is |was |already |now |long |since )*in (?:the|its) (?:mou?lds?|block|box|loaf)\b|nothing (?:i|we) could do|stayed out|stays out|never (?:ever |actually )?(?:went|made it|got) in(?:to)?|none of it (?:is|was|went|got) in|(?:its|it is|it was|thats|that is|so its) not in (?:it|the|this|there)|went without|could not be helped|couldnt be helped|(?:so |with )(?:theres |there is |it has |its )?no F (?:at all )?in (?:it|there|this|that|the|my)\b(?! (?:house|kitchen|cupboard|shop))|(?:has|have|with|got) (?:no F|none of (?:it|that)) in (?:it|there)\b|none of (?:it|that) in (?:it|there|the)\b|(?:is|was|its|it is|are|stays) (?:now )?(?:a |an )?(?:(?:soap|batch|loaf|one) )?(?:now )?without (?:the |any )?(?:F|it)\b(?! #))/;
 /** "So what's in the mould is 560 g olive, 240 g coconut": it is not among that. */
 const theRest =
   /\b(?:so|then|thus|means|meaning|which) (?:[a-z]+ ){0,2}?(?:what ?(?:is|s|went|got|ended up)? ?(?:actually |really |now )?(?:in(?:to)?|inside) (?:the|my) (?:mou?ld|pot|soap|pan|bowl)|the (?:mou?ld|pot|soap|pan|bowl|batch) (?:only |just )?(?:has|holds|contains|is)) ?(?:is|are|was|only|just|[:,] ?)*(?=[#FX])/;

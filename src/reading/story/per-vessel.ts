@@ -1,7 +1,7 @@
 /**
  * The fats are told of one mould, pot or bar, and the lye of all of them: "three moulds, each one takes 420 g olive and 180 g
- * coconut … how much for all three together", "one bar = 60 g tallow … for the whole ten I weighed 144 g lye". What is told
- * of one is taken so many times; where nobody says of how many the lye is, and it does not fit one of them, it is asked.
+ * coconut … how much for all three together", "one bar = 60 g tallow … for the whole ten I weighed 144 g lye", "12-cavity
+ * mould, per bar 40 g olive, 5 g lye. Is the whole batch ok?" What is told of one is taken so many times; where nobody says of how many the lye is, and it does not fit one of them, it is asked.
  */
 
 import { usual } from '../taken-back/part-times.ts';
@@ -39,8 +39,11 @@ export const makesMany = new RegExp(
 );
 /** "All six lots poured together into one big pot". */
 const pooled = new RegExp(
-  `\\ball (?:of )?(?:the |my )?(?:(?:${number}|them|these|those)(?: ${kind}${vessels})?|${kind}${vessels})(?= )[^.?]{0,40}\\b(?:together|(?:in(?:to)?|in) (?:just )?(?:one|a single|the same) (?:big |large |single )?(?:pot|pan|kettle|bowl|bucket|crock))\\b`,
+  `\\ball (?:of )?(?:the |my )?(?:(?:${number}|them|these|those)(?: ${kind}${vessels})?|${kind}${vessels})(?= )[^.?]{0,40}\\b(?:together|(?:in(?:to)?|in) (?:just )?(?:one|a single|the same) (?:big |large |single )?(?:pot|pan|kettle|bowl|bucket|crock))\\b|\\b(?:from|out of|in(?:to)?) (?:just |only )?(?:one|a single|the same) (?:big |large |single )?(?:pot|pan|kettle|bowl|bucket|crock|go)\\b`,
 );
+/** "Is the whole batch ok?" */
+const ofWhole =
+  /\b(?:whole|entire|full|complete|total|all of the) (?:batch|lot|pot|thing|mix|mou?ld|recipe|soap|kettle|tray|load|lye)\b/;
 /** Said of one of them. */
 export const single =
   /\b(?:for|per|in) (?:just |only )?(?:one|each|a single|every|a)(?= |$)(?! (?:big |large |single )?(?:pot|go|batch|pan|kettle)\b)|\b(?:per|each) [a-z]+ please|\b(?:separate(?:ly)?|on (?:its|their) own|one (?:after|by) (?:the other|one)|apart)\b/;
@@ -50,6 +53,7 @@ const whether = new RegExp(
 );
 const counts = [
   `(?<n>${number}) ${kind}(?<noun>${vessels})\\b`,
+  `(?<n>${number}) ?- ?(?<noun>${vessel})\\b`,
   `\\b(?:all|whole|the|fill|filled|filling|poured|cast|made|making|make|for|of) (?<n>${number})(?= (?:[,.;?!:]|of|together|i|we|at|in|with|$)|$)`,
   '\\b(?<two>both|the pair)\\b',
 ].map((pattern) => new RegExp(pattern, 'dg'));
@@ -97,7 +101,9 @@ export function countsIn(
   const { tokens, prims } = cut;
   const many = new Map<number, readonly number[]>();
   const isOf = (plural: string): boolean =>
-    noun === '' ? !/^(?:bars|soaps|cakes)$/.test(plural) : plural.slice(0, 3) === noun.slice(0, 3);
+    noun === ''
+      ? !/^(?:bars|soaps|cakes)$/.test(plural)
+      : plural.slice(0, 3) === noun.slice(0, 3) || [plural, noun].every((one) => ofOneBar.test(one));
   for (const { text, tokenAt } of sentences.map((one) => ({
     text: one.text,
     tokenAt: (at: number) => one.tokenAt(at),
@@ -116,11 +122,17 @@ export function countsIn(
   return many;
 }
 
+/** One cavity makes one bar. */
+const ofOneBar = /^(?:bar|cavit|hole|compartment|puck|cake)/;
+
 const countOf = (raw: string): number => {
   const word = /\d+|[a-z]+/i.exec(raw)?.[0].toLowerCase() ?? '';
   const at = numbers.indexOf(word);
   return at > 0 ? at : Number(word);
 };
+
+/** How the answer says it. */
+export const timesOne = (factor: number): string => `${factor} times what one of them takes, as the post says.`;
 
 export function perVessel(cut: Cut): Heard {
   const { tokens, prims } = cut;
@@ -133,7 +145,8 @@ export function perVessel(cut: Cut): Heard {
   if (!one || sentences.some((told) => (open.test(told.text) && !isAside(told)) || shared.test(told.text))) return none;
   const asks = sentences.filter(({ text }) => text.includes('?'));
   const isAskedOfAll = asks.some(({ text }) => together.test(text) && !single.test(text));
-  const isPooled = sentences.some(({ text }) => pooled.test(text));
+  const isAskedOfWhole = asks.some(({ text }) => ofWhole.test(text) && !single.test(text));
+  const isPooled = isAskedOfWhole || sentences.some(({ text }) => pooled.test(text));
   if (sentences.some(({ text }) => ofPeople.test(text)) && !isPooled && !(isAskedOfAll && lyeOf(cut) === null))
     return none;
   const many = countsIn(cut, sentences, one.noun);
@@ -197,7 +210,7 @@ export function perVessel(cut: Cut): Heard {
     tokens: out,
     told: [
       {
-        text: `I took ${texts.join(', ')}: ${factor} times what one of them takes, as the post says.`,
+        text: `I took ${texts.join(', ')}: ${timesOne(factor)}`,
         gone: [],
         from: Math.min(one.from, ...said.map(({ from }) => from)),
         to: Math.max(one.to, ...said.map(({ to }) => to)),

@@ -21,6 +21,7 @@ import { confirmed } from './confirmed.ts';
 import { countedIn } from './counted-in.ts';
 import { declined } from './declined.ts';
 import { drawnOfIt } from './drawn-of-it.ts';
+import { fatsTimes } from './fats-times.ts';
 import { filledBy } from './filled-by.ts';
 import { forAnother } from './for-another.ts';
 import { fromBlend } from './from-blend.ts';
@@ -35,6 +36,7 @@ import { lastTimes } from './last-time.ts';
 import { leftOfFull } from './left-of-full.ts';
 import { leftStanding } from './left-standing.ts';
 import { leftWithout } from './left-without.ts';
+import { lessItsVessel } from './less-its-vessel.ts';
 import { lessThanMould } from './less-than-mould.ts';
 import { liquidInstead } from './liquid-instead.ts';
 import { liquidParted } from './liquid-parted.ts';
@@ -44,6 +46,8 @@ import { neitherIn } from './neither.ts';
 import { neverIn } from './never-in.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
+import { ofEachAlike } from './of-each-alike.ts';
+import { ofItsPack } from './of-its-pack.ts';
 import { offBlock } from './off-block.ts';
 import { oneTimes } from './one-times.ts';
 import { onlySoMuch } from './only-so-much.ts';
@@ -52,6 +56,8 @@ import { onlyUse } from './only-use.ts';
 import { otherAlkali } from './other-alkali.ts';
 import { otherPack } from './other-pack.ts';
 import { otherWayRound } from './other-way-round.ts';
+import { otherWeighed } from './other-weighed.ts';
+import { othersLye } from './others-lye.ts';
 import { othersPair } from './others-pair.ts';
 import { othersTake } from './others-take.ts';
 import { outAndIn } from './out-and-in.ts';
@@ -62,11 +68,13 @@ import { partedOut } from './parted-out.ts';
 import { partsTold } from './parts-told.ts';
 import { partsWent } from './parts-went.ts';
 import { perVessel } from './per-vessel.ts';
+import { planAndDeed } from './plan-and-deed.ts';
 import { plannedAlkali } from './planned-alkali.ts';
 import { putAnew } from './put-anew.ts';
 import { putBack } from './put-back.ts';
 import { reckonedAnew } from './reckoned-anew.ts';
 import { rowNamed } from './row-named.ts';
+import { runningWeights } from './running-weights.ts';
 import { sameFats } from './same-fats.ts';
 import { sameIn } from './same-in.ts';
 import { saysLye } from './says-lye.ts';
@@ -80,6 +88,7 @@ import { strained } from './strained.ts';
 import { summedUp } from './summed-up.ts';
 import { takenOther } from './taken-other.ts';
 import { tareReckoned } from './tare-reckoned.ts';
+import { thinnedLater } from './thinned-later.ts';
 import { toldAndMine } from './told-and-mine.ts';
 import { tooMuchIn } from './too-much-in.ts';
 import { totalPerVessel } from './total-per-vessel.ts';
@@ -88,6 +97,7 @@ import { twoLots } from './two-lots.ts';
 import { twoPots } from './two-pots.ts';
 import { waterHeld } from './water-held.ts';
 import { weighedAgain } from './weighed-again.ts';
+import { weightBehind } from './weight-behind.ts';
 import { wentFrom } from './went-from.ts';
 import { wentInLess } from './went-in.ts';
 import { wholeTold } from './whole-told.ts';
@@ -105,6 +115,13 @@ const rules: readonly Rule[] = [
   zeroDropped,
   ({ tokens }) => missingSaid(tokens),
   strained,
+  thinnedLater,
+  otherWeighed,
+  weightBehind,
+  ofEachAlike,
+  fatsTimes,
+  othersLye,
+  planAndDeed,
   plannedAlkali,
   wentFrom,
   soItWas,
@@ -148,14 +165,16 @@ const rules: readonly Rule[] = [
   drawnOfIt,
   liquidInstead,
   liquidParted,
+  waterHeld,
   solutionPoured,
   bowlReadings,
+  runningWeights,
   confirmed,
   otherPack,
   notThisBatch,
   spiltOf,
-  waterHeld,
   partsWent,
+  ofItsPack,
   byDifference,
   partedOut,
   stoppedShort,
@@ -175,6 +194,7 @@ const rules: readonly Rule[] = [
   ({ tokens }) => brokenOff(tokens),
   otherAlkali,
   withVessel,
+  lessItsVessel,
   saidOutright,
   countedIn,
   anotherFat,

@@ -1,7 +1,7 @@
 /** What a note below a list tells in one or two sentences, and the row of the list that it speaks of. */
 import { alike } from '../taken-back/put-right.ts';
 import type { Sentence } from '../text/sentences.ts';
-import { isIngredient, isMark, isRole, massOf } from '../words/token-is.ts';
+import { isIngredient, isMark, isRole, massOf, setApart } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { figureOf, thingOf, type Weighed } from '../words/weighed.ts';
 
@@ -164,3 +164,13 @@ export const lettered = (tokens: readonly Token[], text: string, tokenAt: (place
     const { kind } = token.meaning;
     return kind === 'fat' ? 'F' : kind === 'alkali' ? 'L' : '@';
   });
+
+/** Sets a figure apart; where it ends its sentence its numbers are counted with those of the figure at `keeper`. */
+export function apart(out: Token[], k: number, reason: string, keeper: number): void {
+  const [figure, kept] = [out[k], out[keeper]];
+  if (figure?.t !== 'quantity') return;
+  out[k] = setApart(figure, reason);
+  if (out[k]?.t === 'aside' || kept?.t !== 'quantity') return;
+  const numbers = [...kept.quantity.numbers, ...figure.quantity.numbers];
+  out[keeper] = { ...kept, quantity: { ...kept.quantity, numbers } };
+}

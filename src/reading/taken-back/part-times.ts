@@ -76,11 +76,15 @@ const wordsOf = (items: readonly Item[], sentence: Sentence, text: string, place
   });
 
 /** The first sentence that says so. */
-export function partTimesIn(sentences: readonly Sentence[], items: readonly Item[]): PartTimes | null {
+export function partTimesIn(
+  sentences: readonly Sentence[],
+  items: readonly Item[],
+  isReckoned: (sentence: Sentence) => boolean,
+): PartTimes | null {
   for (const [k, sentence] of sentences.entries()) {
     const found = sentence.retells && sentence.cues & cue.all ? made.exec(sentence.text) : null;
     const [place] = found?.indices?.groups?.['parts'] ?? [];
-    if (!found || place === undefined || elsewise.test(sentence.text)) continue;
+    if (!found || place === undefined || elsewise.test(sentence.text) || isReckoned(sentence)) continue;
     const of = new Set(kindsIn(items, sentence, found.groups?.['parts'] ?? '', place));
     // "I halved the oils, I halved the water"
     for (const more of sentence.text.matchAll(new RegExp(made.source, 'dg'))) {

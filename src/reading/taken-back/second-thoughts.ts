@@ -7,6 +7,7 @@
 import type { Cuts } from '../rows/bind.ts';
 import { amountItem, type Item } from '../rows/items.ts';
 import { type Amount, isAmount, isThing, type Thing } from '../rows/kinds.ts';
+import { fatsTaken } from '../story/fats-times.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import type { Quantity } from '../words/quantities.ts';
 import { ofWord, signal } from '../words/signal-words.ts';
@@ -91,6 +92,8 @@ export function secondThoughts(
     return { items, back: before, unheard: null, cuts: null };
   const sentences = sentencesOf(cut);
   const settled = before.filter(({ settles }) => settles);
+  const isReckoned = ({ from, to }: Sentence): boolean =>
+    before.some((one) => one.text.startsWith(fatsTaken) && one.from < to && one.to > from);
   const isSettled = (sentence: Sentence): boolean =>
     settled.some(({ from, to }) => from < sentence.to && to > sentence.from);
   const isOnTop = sentences.some(({ text }) => onTop.test(text)) && !sentences.some(({ text }) => elsewhen.test(text));
@@ -118,7 +121,7 @@ export function secondThoughts(
     return from === null ? [] : [{ k, from }];
   });
   const times = timesIn(sentences, items, tokens);
-  const partly = times ? null : partTimesIn(sentences, items);
+  const partly = times ? null : partTimesIn(sentences, items, isReckoned);
   const ranOut = ranOutIn(sentences);
   const { said, cuts, tellings } = saidIn(
     items,
