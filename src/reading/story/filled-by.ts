@@ -4,10 +4,11 @@
  */
 import { alike, withValue, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
+import { isFat } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { areOne, mentionsAt } from './mentions.ts';
+import { areOne, type Mentions, mentionsAt } from './mentions.ts';
 import { hush, isPlain, isSum, type Name, rowsBefore } from './tale.ts';
 
 const short =
@@ -26,6 +27,8 @@ export function filledBy(cut: Cut): Heard {
     for (const count of [1, 2]) {
       rows ??= rowsBefore(tokens, tokens.length);
       const story = mentionsAt(tokens, rows, sentences, k, count);
+      const more = moreOfListed(tokens, rows, story);
+      if (more) return more;
       if (!areOne(tokens, story.listed) || !areOne(tokens, story.others) || /[LX]/.test(story.text)) continue;
       if (open.test(story.text.trim()) || !short.test(story.text)) continue;
       const heard = filled(tokens, rows, story);
@@ -34,6 +37,58 @@ export function filledBy(cut: Cut): Heard {
   }
   return none;
 }
+
+/** "Palm was only 210 g, so 90 g more lard", of 300 g palm and 100 g lard: both have a row. */
+function moreOfListed(tokens: readonly Token[], rows: readonly Weighed[], story: Mentions): Heard | null {
+  if (story.others.length > 0 || /[LX…]/.test(story.text) || open.test(story.text.trim())) return null;
+  if (!/\b(?:more|extra|additional|added)\b/.test(story.text) || !short.test(story.text)) return null;
+  const begin = Math.max(story.from, story.since);
+  const things = [...new Set(story.listed.map((at) => thingOf(tokens[at] as Name)))];
+  const own = things.map((id) => rows.filter((row) => row.id === id && (row.at < begin || row.at >= story.to)));
+  const [[one] = [], [two] = []] = own;
+  if (things.length !== 2 || own.some(({ length }) => length !== 1) || !one || !two) return null;
+  const figures: number[] = [];
+  for (let at = begin; at < story.to; at++) if (isPlain(tokens[at])) figures.push(at);
+  const value = (at: number): number => {
+    const [figure, like] = [tokens[at], tokens[one.figure]];
+    return isPlain(figure) && isPlain(like) ? alike(figure.quantity, like.quantity).value : Number.NaN;
+  };
+  const found = [[one, two] as const, [two, one] as const].flatMap(([goes, comes]) =>
+    figures.flatMap((a) =>
+      figures.flatMap((b) => {
+        const sum = value(comes.figure) + value(b);
+        const rest = figures.filter((at) => at !== a && at !== b && !isSum(value(goes.figure), value(at)));
+        const fits = isSum(value(goes.figure), value(a), value(b)) && rest.every((at) => isSum(sum, value(at)));
+        return a !== b && fits && isBeside(tokens, b, comes.id) ? [{ goes, comes, left: value(a), sum }] : [];
+      }),
+    ),
+  );
+  const [so, ...others] = found;
+  if (!so || others.length > 0) return null;
+  const out = [...tokens];
+  hush(out, begin, story.to, 'said before');
+  const told: string[] = [];
+  for (const [row, now] of [[so.goes, so.left] as const, [so.comes, so.sum] as const]) {
+    const was = tokens[row.figure];
+    if (!isPlain(was)) return null;
+    const quantity = withValue(was.quantity, now);
+    out[row.figure] = { ...was, quantity: { ...quantity, numbers: was.quantity.numbers } };
+    told.push(`${written(quantity)} of ${(tokens[row.at] as Name).text}`);
+  }
+  const text = `I took ${told.join(' and ')}, as the post says.`;
+  return { tokens: out, told: [{ text, gone: [], from: begin, to: story.to, settles: true }] };
+}
+
+/** The figure stands beside that name: "90 g more lard", "90 g with extra lard". */
+function isBeside(tokens: readonly Token[], figure: number, id: string): boolean {
+  for (let at = figure + 1; at - figure <= mostBeside; at++) {
+    const token = tokens[at];
+    if (token?.t === 'quantity' || token === undefined) return false;
+    if (token.t === 'name' && isFat(token)) return thingOf(token) === id;
+  }
+  return false;
+}
+const mostBeside = 6;
 
 function filled(
   tokens: readonly Token[],

@@ -30,7 +30,7 @@ const lacks = once(() =>
   ].map((pattern) => new RegExp(pattern)),
 );
 const takes =
-  /\b(?:took|taken|taking|take|used|using|use|put|putting|gave|given|added|adding|poured|melted|weighed|chose|came|comes|went|goes|instead|so|then|in its (?:place|stead)|in (?:the )?place|for it|replacing|replaced|subbed|swapped|substituted|with|(?:it|mine|ours|this) (?:is|was)|its|theres|there is|is in|stands? in|stood in|stepped in|filled in)\b|\b(?:has|have|had|contains?) (?:the |some )?N\b|[→>]/;
+  /\b(?:took|taken|taking|take|used|using|use|put|putting|gave|given|added|adding|poured|melted|weighed|chose|came|comes|went|goes|instead|so|then|in its (?:place|stead)|in (?:the )?place|for it|replacing|replaced|subbed|swapped|substituted|went with|(?:it|mine|ours|this) (?:is|was)|its|theres|there is|is in|stands? in|stood in|stepped in|filled in)\b|\b(?:has|have|had|contains?) (?:the |some )?N\b|[→>]/;
 const swaps = once(() =>
   [
     `\\b${swapping} (?:out )?${the}F (?:[a-z]+ )?(?:to|for|with|by|against|through|into) ${the}N\\b`,

@@ -21,7 +21,7 @@ const out = once(() =>
   [
     `\\bF (?:i |we |was |is |has |had |then |just |also |simply )*${no} (?:[a-z]+ ){0,2}(?:put|add|added|use|used|go|went|gone|take|taken|make|made|in|inside|get|melt in)(?: (?:it|in|into|to))*${end}`,
     `\\b(?:i|we) (?:have )?${no} (?:[a-z]+ ){0,1}(?:put|add|added|use|used|take|taken)(?: in)? ${the}F${end}`,
-    `\\bF (?:(?:i|we|was|is|have|has|had|been|got|just|then|simply|also|now) )*(?:left (?:it )?(?:out|away|off)|skipped|omitted|forgotten|forgot|dropped|not in|out)${end}`,
+    `\\bF (?:(?:i|we|was|is|have|has|had|been|got|just|then|simply|also|now) )*(?:left (?:it )?(?:out|away|off)|skipped|omitted|forgotten|forgot|dropped|not in)${end}|\\bF (?:is|was|stays|stayed|got|has been|had been) (?:all |completely |now )?out${end}`,
     `\\b(?:left (?:out|away|off)|skipped|omitted|forgot|minus|dropped|leaving out|skipping)(?: to (?:put|add|use|melt|weigh))?(?: in)? ${the}F${end}`,
     `\\bleft ${the}F (?:out|away|off)${end}`,
     `\\b(?:made|did|cooked|mixed|poured)(?: it| this| the soap| the batch| all| everything)* without ${the}F${end}`,
@@ -40,7 +40,7 @@ const nothing =
   /\b(?:without(?: it| that| them)?(?= ?[,.;!)]|$| $)|(?:made|did|cooked|mixed) (?:it |this )?without|nothing (?:else )?(?:for it|in (?:its|that) place|instead|more|came|went|in its stead|took its place)|(?:did ?nt|did not|not) replace (?:it|that)|(?:left|leave|leaving) (?:it|that) (?:out|away|off)|skipped (?:it|that)|so it(?:s| is) (?:just|only) )/;
 /** Something came for it, or not all is told, or nobody did it. */
 const open =
-  /\?(?!$| $)|\b(?:if|should|would|could|can|may|might|maybe|perhaps|thought (?:of|about)|thinking|considered|tempted|wanted|(?:first|second|third|other|previous|another|old|older|new) (?:batch|pot|loaf|soap|one|time)|next|last (?:time|batch)|usually|normally|always|until|till|half|part|all of|some of|most|rest of|more|enough|or|instead(?! of)|(?<!nothing )in (?:its|that) place|replaced (?:it|by|with)|swapped|(?:then|later|afterwards) (?:[a-z]+ ){0,3}(?:put|added|stirred|poured|melted|in)|in it went|(?:stirred|put|added|poured|melted|blended|mixed) (?:it|that|the F) in|she|he|they|her|his|sister|mother|friend|trace|first|at first|nearly|almost|said|says|forgot to (?:say|mention|write|ask|tell|list|note))\b/;
+  /\?(?!$| $)|\b(?:if|should|would|could|can|may|might|maybe|perhaps|thought (?:of|about)|thinking|considered|tempted|wanted|(?:first|second|third|other|previous|another|old|older|new) (?:batch|pot|loaf|soap|one|time)|next|last (?:time|batch)|usually|normally|always|until|till|half|part|all of|some of|most|rest of|more|enough|or|instead(?! of)|(?<!nothing )in (?:its|that) place|replaced (?:it|by|with)|swapped|(?:then|later|afterwards) (?:[a-z]+ ){0,3}(?:put|added|stirred|poured|melted|in)|in it went|(?:stirred|put|added|poured|melted|blended|mixed) (?:it|that|the F) in|she|he|they|people|others|some do|her|his|sister|mother|friend|trace|first|at first|nearly|almost|said|says|forgot to (?:say|mention|write|ask|tell|list|note))\b/;
 
 /** The list without what is not in. */
 export function leftWithout(cut: Cut): Heard {

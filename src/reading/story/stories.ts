@@ -44,6 +44,7 @@ import { madeGood } from './made-good.ts';
 import { madeUpTo } from './made-up-to.ts';
 import { neitherIn } from './neither.ts';
 import { neverIn } from './never-in.ts';
+import { noMoreOfIt } from './no-more-of-it.ts';
 import { notOfPot } from './not-of-pot.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { ofEachAlike } from './of-each-alike.ts';
@@ -207,6 +208,7 @@ const rules: readonly Rule[] = [
   trueFigure,
   othersPair,
   onlyThese,
+  noMoreOfIt,
   putAnew,
   leftStanding,
   inTwice,

@@ -187,6 +187,8 @@ export function saidIn(
       pointers.add(item);
       continue;
     }
+    // "90 g more lard": besides what there is
+    if (weighs(item.quantity) && isMoreAt(tokens, item.to)) continue;
     const asTold = tells || place >= rightFrom ? stanceOf(sentence, place, rightFrom) : null;
     const stance = isOnTop && asTold === 'once' ? null : asTold;
     if (stance === null) continue;
@@ -274,6 +276,11 @@ export function saidIn(
   said.push(...found);
   return { said: said.sort((a, b) => a.amount.from - b.amount.from), cuts, tellings };
 }
+
+const isMoreAt = (tokens: readonly Token[], k: number): boolean => {
+  const [next, name] = [tokens[k], tokens[k + 1]];
+  return next?.t === 'word' && /^(?:more|extra|additional)$/.test(next.text) && name?.t === 'name';
+};
 
 /** A figure that is no share, between two others. */
 const isBetween = (one: Item, { to }: Amount, { from }: Amount): boolean =>
