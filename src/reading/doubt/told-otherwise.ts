@@ -169,6 +169,7 @@ const made = (): readonly Tale[] => [
       /\b(?:so (?:has|had|does|did|is|was|have) (?:this|mine|ours|i|we|today'?s)\b|neither (?:has|had|does|did) (?:this|mine|ours)\b|(?:this|mine) (?:one )?(?:has|had|does|did|is|was) (?:too(?= (?:$|[.,;!]))|as well\b|the same\b)|and (?:i|we) (?:did|do|have done|went) (?:so |that |it |for )*(?:too|as well|the same|likewise)\b|me too\b|did so again\b|(?:i|we) kept (?:that|it)\b(?! (?:all|in)\b)|the same way (?:today|now|again)\b|same (?:here|now|this time|in this|with this)\b)/,
     also: /[#…]|\b(?:instead|in (?:the )?place of|rather than|less|more|without|no [FNL]|none of|extra|replac[a-z]+|swap[a-z]+|had (?:the )?[FN])\b/,
     always: true,
+    heard: /^I took [^.]*, not [^.]*, as the post says/,
     unless: /\?/,
   },
   {

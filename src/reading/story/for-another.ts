@@ -44,11 +44,11 @@ const swaps = once(() =>
 );
 /** A part of it, something else besides, or nobody has done it. */
 const open = new RegExp(
-  `\\b(?:half|halfway|filled up|fill up|topped|finished (?:it|that|off|the)|made (?:it |that )?up|third|quarter|part|some of|most|partly|bit of|rest of|leftover|left over|or|either|neither|maybe|perhaps|if|could|would|might|may|should|can|cant i|wonder\\w*|thinking|think|wanted|wish|next|last (?:time|batch|week|month|year)|ago|usually|normally|always|often|sometimes|ever|until|till|about|around|roughly|nearly|almost|besides|both|each|only|just enough|extra|more|also (?!#)|too(?! (?:expensive|dear|costly))|how|why|what|which|who|as much as possible)\\b|${batchBefore}`,
+  `\\b(?:half|halfway|filled up|fill up|topped|finished (?:it|that|off|the)|made (?:it |that )?up|third|quarter|part|some of|most|partly|bit of|rest of|leftover|left over|or|either|neither|maybe|perhaps|if|could|would|might|may|should|can|cant i|wonder\\w*|thinking|think|wanted|wish|next|last (?:time|batch|week|month|year)|ago|usually|normally|always|often|sometimes|ever|until|till|about|around|roughly|nearly|almost|besides|both|each|only|just enough|extra|more|also (?!#)|too(?! (?:expensive|dear|costly))|how|why|what|which|who|as much as possible|smell\\w*|tastes?|looks?|feels?|lather\\w*|came close|close to)\\b|${batchBefore}`,
 );
 /** Not done, or not now. */
 const elsewhen = new RegExp(
-  `\\b(?:if|next|last (?:time|batch|week|month|year)|used to|should|would|usually|normally|always|often|sometimes|said|says|reads?)\\b|\\b(?:not|never|didnt|dont|wont|havent|hasnt) (?:[a-z]+ ){0,2}${swapping}`,
+  `\\b(?:if|next|last (?:time|batch|week|month|year)|used to|(?:when|once|as soon as)\\b[^.;!]*\\b(?:ill|will|well)|should|would|usually|normally|always|often|sometimes|said|says|reads?)\\b|\\b(?:not|never|didnt|dont|wont|havent|hasnt) (?:[a-z]+ ){0,2}${swapping}`,
 );
 const others = new RegExp(
   `\\b(?:${relations.trim().replaceAll(' ', '|')}|she|he|they|you|her|his|hers|theirs|people|everybody|someone|somebody)\\b`,

@@ -18,8 +18,11 @@ const did =
 const bigger = /\b(?:more|generous\w*|too much|bigger|larger|increased|raised|upped)\b/;
 const smaller = /\b(?:less|fewer|too little|smaller|reduced|lowered|decreased)\b/;
 const open = new RegExp(
-  `\\?|\\b(?:if|should|would|could|can|may|might|maybe|perhaps|or|about|around|roughly|nearly|almost|next|first|before|at first|last (?:time|batch|week|month|year)|ago|usually|normally|always|never|not(?! #)|didnt|did not|dont|another|extra|additional|further|besides|also|on top|plus|left|stayed|remain\\w*|rest|missing|over|lost|spil\\w*|stuck|of (?:it|which|that|them)|fell|tubs?|jars?|bottles?|packs?|packets?|bags?|cans?|tins?|canisters?|bought|buy|cost\\w*|price\\w*|paid|bowl|jug|cup|pot (?:weighs|weighed)|tare|each|every|per|for the (?:next|other)|half|third|quarter|part|trace|after|cook\\w*|until|till|thin\\w*|dilut\\w*|she|he|they|her|his|theirs|card|book|recipe|says|planned|wanted|want|need\\w*|thinking|think|thought|minutes?|hours?|degrees?|fragrance|scent|mould|mold|bars?|instead of (?!#)|in place of (?!#)|ice|frozen)\\b|${batchBefore}|\\b(?:${relations.trim().replaceAll(' ', '|')})\\b`,
+  `\\?|\\b(?:if|should|would|could|can|may|might|maybe|perhaps|or|about|around|roughly|nearly|almost|next|first|before|at first|last (?:time|batch|week|month|year)|ago|usually|normally|always|never|not(?! #)|didnt|did not|dont|another|extra|additional|further|besides|also|on top|plus|left|stayed|remain\\w*|rest|missing|over|lost|spil\\w*|stuck|of (?:it|which|that|them)|fell|tubs?|jars?|bottles?|packs?|packets?|bags?|cans?|tins?|canisters?|bought|buy|cost\\w*|price\\w*|paid|bowl|jug|cup|pot (?:weighs|weighed)|tare|each|every|per|for the (?:next|other)|ignore|old batch|batch|half|third|quarter|part|trace|after|cook\\w*|until|till|thin\\w*|dilut\\w*|she|he|they|her|his|theirs|card|book|recipe|says|planned|wanted|want|need\\w*|thinking|think|thought|minutes?|hours?|degrees?|fragrance|scent|mould|mold|bars?|instead of (?!#)|in place of (?!#)|ice|frozen)\\b|${batchBefore}|\\b(?:${relations.trim().replaceAll(' ', '|')})\\b`,
 );
+/** "So I kept it". */
+const keptIt =
+  /\b(?:kept|left|let) (?:it|that|them)(?: (?:so|like (?:this|that)|at that|be|in|as (?:it )?is))*(?= ?[,.;!)]|$| $)/g;
 const most = 1.6;
 
 interface Told {
@@ -85,7 +88,7 @@ export function putAnew(cut: Cut): Heard {
     if (whole.names === 0 || whole.figures === 0) continue;
     const sentence = behindList(tokens, whole);
     if (!(did.test(sentence.text) || bigger.test(sentence.text) || smaller.test(sentence.text))) continue;
-    if (open.test(sentence.text)) continue;
+    if (open.test(sentence.text.replace(keptIt, ''))) continue;
     rows ??= rowsBefore(tokens, tokens.length);
     const told = toldIn(tokens, rows, sentence);
     if (!told) continue;

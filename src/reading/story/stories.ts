@@ -46,6 +46,7 @@ import { neitherIn } from './neither.ts';
 import { neverIn } from './never-in.ts';
 import { noMoreOfIt } from './no-more-of-it.ts';
 import { notOfPot } from './not-of-pot.ts';
+import { notThatAlkali } from './not-that-alkali.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { ofEachAlike } from './of-each-alike.ts';
 import { ofItsPack } from './of-its-pack.ts';
@@ -124,6 +125,7 @@ const rules: readonly Rule[] = [
   othersLye,
   planAndDeed,
   plannedAlkali,
+  notThatAlkali,
   wentFrom,
   soItWas,
   lastTimes,
