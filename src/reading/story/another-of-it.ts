@@ -6,11 +6,11 @@
 import { alike, withValue, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
 import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isIngredient, isMark, isStop, spoken } from '../words/token-is.ts';
+import { endsDotted, isIngredient, isMark, isRole, isStop, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { isPlain, type Name, rowsBefore } from './tale.ts';
+import { isPlain, isSum, type Name, rowsBefore } from './tale.ts';
 
 const ahead = /^(?:another|additional|further|extra)$/;
 const behind = /^(?:more|extra|additional)$/;
@@ -61,6 +61,7 @@ export function anotherOfIt(cut: Cut): Heard {
     const more = tokens[k];
     if (k < 0 || !isPlain(more) || !did.test(sentence.text)) continue;
     const clause = clauseAround(tokens, sentence, k);
+    if (/\b(?:normally|usually|always|each time)\b/.test(sentence.text)) continue;
     if (open.test(clause) || open.test(sentence.text.replace(/[^,.;]*$/, '').slice(-40))) continue;
     // "lavender 20 g, and I added another 5 g"
     if (!/^(?:fat|alkali|liquid|water)$/.test(kindAt(tokens, lastNamed(tokens, k)))) continue;
@@ -98,12 +99,25 @@ export function anotherOfIt(cut: Cut): Heard {
       const token = out[at];
       if (token?.t === 'word') out[at] = asFiller(token);
     }
+    // "so 108 g all told"
+    const total = out.findIndex((token, at) => at > k && at - k <= farthest && token.t === 'quantity');
+    const all = out[total];
+    if (isPlain(all) && isSum(alike(all.quantity, sum).value, sum.value)) {
+      out[total] = asAside(all, 'a total that agrees');
+      for (const at of [total - 3, total - 2, total - 1, total + 1, total + 2, total + 3]) {
+        const token = out[at];
+        if (isRole(token, 'total') && token?.t === 'name') out[at] = asFiller(token);
+      }
+    }
     const text = `I took ${written(weight.quantity)} and ${written(more.quantity)} of ${name.text} together, ${sum.text}.`;
     const from = Math.min(row.at, row.figure);
     return { tokens: out, told: [{ text, gone: [], from, to: sentence.to, settles: true }], unheard: null };
   }
   return none;
 }
+
+/** Tokens from the second weight to the sum, at the most. */
+const farthest = 16;
 
 const kindAt = (tokens: readonly Token[], at: number): string => {
   const token = tokens[at];

@@ -48,8 +48,9 @@ const open = new RegExp(
 );
 /** Not done, or not now. */
 const elsewhen = new RegExp(
-  `\\b(?:if|next|last (?:time|batch|week|month|year)|used to|(?:when|once|as soon as)\\b[^.;!]*\\b(?:ill|will|well)|should|would|usually|normally|always|often|sometimes|said|says|reads?)\\b|\\b(?:not|never|didnt|dont|wont|havent|hasnt) (?:[a-z]+ ){0,2}${swapping}`,
+  `\\b(?:if|next|last (?:time|batch|week|month|year)|used to|can|could|may|might|shall|want to|wanted to|wanna|id|wed|meant to|thinking|variation|but didnt|(?:when|once|as soon as)\\b[^.;!]*\\b(?:ill|will|well)|should|would|usually|normally|always|often|sometimes|said|says|reads?)\\b|\\b(?:not|never|didnt|dont|wont|havent|hasnt) (?:[a-z]+ ){0,2}${swapping}`,
 );
+const couldNot = /\b(?:no|any) more\b|\bcould(?: not|nt)\b|\bcan not\b|\bcannot\b|\bcant\b/g;
 const others = new RegExp(
   `\\b(?:${relations.trim().replaceAll(' ', '|')}|she|he|they|you|her|his|hers|theirs|people|everybody|someone|somebody)\\b`,
 );
@@ -59,7 +60,7 @@ const same =
 
 /** A clause: a breath between two stops, or between two that say who does what. */
 const breath =
-  / ?[,.;:–—()-] | (?=(?:so|and|but|then|therefore|thus|hence|because|since|as|while|cos|instead|in place|in its)\b)|(?<![FN]) (?=(?:i|we)\b)/;
+  / ?[,.;:–—()-] |(?<=#)\.| (?=(?:so|and|but|then|therefore|thus|hence|because|since|as|while|cos|instead|in place|in its)\b)|(?<![FN]) (?=(?:i|we)\b)/;
 
 interface Clause {
   readonly text: string;
@@ -116,12 +117,14 @@ function spanOf(text: string): { readonly from: number; readonly to: number } | 
   // who does it, in the clause of what came
   const doing = all.filter(({ text: one }) => one.includes('N') || !one.includes('F')).map(({ text: one }) => one);
   if (
-    open.test(said.replace(/\b(?:no|any) more\b|\bcould(?: not|nt)\b|\bcan not\b/g, '')) ||
+    open.test(said.replace(couldNot, '')) ||
     (others.test(said) && !doing.some((one) => mine.test(one) && !others.test(one)))
   )
     return null;
   if (
-    elsewhen.test(text.slice(0, end)) ||
+    elsewhen.test(
+      text.slice(0, text.indexOf('.', end) < 0 ? text.length : text.indexOf('.', end)).replace(couldNot, ''),
+    ) ||
     /[LX?…]|# (?:of )?(?:the |my )?F|F #/.test(said) ||
     (said.match(/#/g) ?? []).length > 1
   )

@@ -4,7 +4,7 @@
  * the story goes on from a list in the same sentence, that list is left out.
  */
 import type { Sentence } from '../text/sentences.ts';
-import { isFat, isIngredient } from '../words/token-is.ts';
+import { endsDotted, isFat, isIngredient } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import { joinedAt, type Story } from './story.ts';
@@ -61,7 +61,12 @@ export function mentionsAt(
     (isListed ? listed : others).push(at);
     return isListed ? 'F' : 'N';
   });
-  return { ...story, text, listed, others, since };
+  return { ...story, text: withStops(tokens, story, text), listed, others, since };
+}
+
+/** "…, 120 g. lye?": the full stop in the figure ends a clause. */
+function withStops(tokens: readonly Token[], { tokenAt }: Story, text: string): string {
+  return text.replace(/# /g, (_, place: number) => (endsDotted(tokens[tokenAt(place)]) ? '#.' : '# '));
 }
 
 /** They name one thing. */

@@ -29,7 +29,7 @@ const planned =
 const surely = /\b(?:stayed|stays|left (?:it )?out|not in|isnt in|wasnt in)\b/;
 /** It went in all the same, or not all of it, or nobody is sure. */
 const open =
-  /\?|\b(?:if|leave (?:it )?out|leaving out|leave out|about to|before|ever|until|till|usually|normally|always|next|last (?:time|batch)|half|part|whole|rest|most|some of|only|maybe|perhaps|should|could|more|another|less|instead|replac\w*|swap\w*|so i (?:took|used|put)|(?:then|later|afterwards|finally|after all|so|and) (?:[a-z]+ ){0,4}(?:put|added|stirred|poured|melted|mixed|blended|threw|tipped|went in|goes in) (?:it|that|them|in)|in it went|in they went|sister|she|he|they|her|his|all of it|enough|trace|taste|smell|fragrance|scent)\b/;
+  /\?|\b(?:if|leave (?:it )?out|leaving out|leave out|about to|nearly|almost|out of|before|ever|until|till|usually|normally|always|next|last (?:time|batch)|half|part|whole|rest|most|some of|only|maybe|perhaps|should|could|more|another|less|instead|replac\w*|swap\w*|so i (?:took|used|put)|(?:then|later|afterwards|finally|after all|so|and) (?:[a-z]+ ){0,4}(?:put|added|stirred|poured|melted|mixed|blended|threw|tipped|went in|goes in) (?:it|that|them|in)|in it went|in they went|sister|she|he|they|her|his|all of it|enough|trace|taste|smell|fragrance|scent)\b/;
 
 /** The list without what never went in. */
 export function neverIn(cut: Cut): Heard {

@@ -11,7 +11,7 @@ import { isPlain, type Name } from './tale.ts';
 const notTaken =
   /\b(?:going to|gonna|wanted|planned|planning|plan|meant|intended|thought of|would have|first|normally|usually|always|mostly|instead of|rather than|in place of|not|no|never|none|without|didnt|dont|havent|had no|have no|ran out of|out of|nonsense|used to|other times|for (?:my )?(?:bars|hard soap|bar soap|liquid|soft soap))\b/;
 const open =
-  /\?|\b(?:if|should|could|would (?!have)|may|might|maybe|perhaps|or|either|both|mix(?:ed)?|dual|half|part|plus|also|too|as well|unsure|sure|think|label|bag|tub|turned out|in fact|actually|really|is it|says|said|read|mixed up|confus\w*|wrong|mistake)\b/;
+  /\?|\b(?:if|should|could|would (?!have)|may|might|maybe|perhaps|or|either|both|mix(?:ed)?|dual|half|part|plus|also|too|as well|unsure|sure|think|label|bag|tub|turned out|in fact|actually|really|is it|says|said|read|mixed up|confus\w*|wrong|mistake|shipped|sent|delivered|supplier|parcel|came)\b/;
 
 const idOf = (token: Token | undefined): string =>
   isIngredient(token) && token.meaning.kind === 'alkali' ? token.meaning.id : '';

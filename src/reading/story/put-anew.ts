@@ -13,7 +13,7 @@ import { isPlain, isSum, type Name, rowsAmong, rowsBefore, weightAt } from './ta
 
 /** Somebody did it. */
 const did =
-  /\b(?:by (?:mistake|accident)|accidentally|i (?:have )?(?:put|took|used|weighed|poured|gave|made|added|tipped)|(?:i|we)(?: then| just| only| really| actually| have)* (?:put|took|taken|used|weighed|poured|gave|given|made|tipped)|went in|came out|ended up|became|slipped|slid|too (?:much|little) (?:went|came|slipped|fell)|poured too (?:much|little)|(?:scales?|display) (?:showed|said|read|reads|says)|in the end|in place of #|instead of #|turned out|(?:was|is) (?:really|actually|in fact|in truth))\b/;
+  /\b(?:by (?:mistake|accident)|accidentally|i (?:have )?(?:put|took|used|weighed|poured|gave|made|added|tipped)|(?:i|we)(?: then| just| only| really| actually| have)* (?:put|took|taken|used|weighed|poured|gave|given|made|tipped)|went in|ended up|became|slipped|slid|too (?:much|little) (?:went|came|slipped|fell)|poured too (?:much|little)|(?:scales?|display) (?:showed|said|read|reads|says)|in the end|in place of #|instead of #|(?:was|is) (?:really|actually|in fact|in truth))\b/;
 /** More or less than the row, where the figure is its whole weight. */
 const bigger = /\b(?:more|generous\w*|too much|bigger|larger|increased|raised|upped)\b/;
 const smaller = /\b(?:less|fewer|too little|smaller|reduced|lowered|decreased)\b/;
@@ -87,7 +87,8 @@ export function putAnew(cut: Cut): Heard {
   for (const whole of sentences) {
     if (whole.names === 0 || whole.figures === 0) continue;
     const sentence = behindList(tokens, whole);
-    if (!(did.test(sentence.text) || bigger.test(sentence.text) || smaller.test(sentence.text))) continue;
+    const isKept = /\b(?:came|turned) out\b/.test(sentence.text) && sentence.text.search(keptIt) >= 0;
+    if (!(isKept || did.test(sentence.text) || bigger.test(sentence.text) || smaller.test(sentence.text))) continue;
     if (open.test(sentence.text.replace(keptIt, ''))) continue;
     rows ??= rowsBefore(tokens, tokens.length);
     const told = toldIn(tokens, rows, sentence);
