@@ -13,7 +13,6 @@ const notes: Readonly<Record<string, readonly [asked: readonly string[], harmles
       'The almond bottle ran dry at 140, so I made up the 200 with sunflower.',
       'Only 140 of the almond came out, the rest is sunflower.',
       'The almond gave out at 140; what was lacking I took from the sunflower bottle.',
-      'At 140 there was not another drop of almond. Sunflower had to do the other 60.',
       'I squeezed 140 out of the almond bottle, then reached for the sunflower.',
       'The almond jug held 140 and sunflower went in after it to reach the weight.',
       'The almond canister stopped at 140. Sunflower took care of the shortfall.',

@@ -9,6 +9,9 @@ const reach = 8;
 /** Nothing but a lye is spoken of up to token `k`, and it is no name that has a weight of its own. */
 function isOfLye(tokens: readonly Token[], k: number): boolean {
   if (tokens[k - 1]?.t === 'quantity' || tokens[k + 1]?.t === 'quantity') return false;
+  const isApart =
+    isMark(tokens[k + 1], ':),') || tokens.slice(Math.max(0, k - 3), k).some((token) => isMark(token, '('));
+  if (!isApart) return false;
   for (let at = k - 1; at >= 0 && k - at <= reach && !isStop(tokens[at]); at--) {
     const token = tokens[at];
     if (isIngredient(token)) return /^(?:alkali|stock)$/.test(token.meaning.kind);

@@ -79,7 +79,18 @@ export function anotherOfIt(cut: Cut): Heard {
     const spokenOf = rows.some(({ at }) => at === last)
       ? undefined
       : rows.filter(({ id }) => id === thingAt(tokens, last));
-    const row = spokenOf?.length === 1 ? spokenOf[0] : things.size === 1 ? rows.at(-1) : isLye ? alkali[0] : undefined;
+    // "so 108 g all told"
+    const summed = rows.filter(({ figure }) => sumBehind(tokens, figure, k) >= 0);
+    const row =
+      spokenOf?.length === 1
+        ? spokenOf[0]
+        : things.size === 1
+          ? rows.at(-1)
+          : isLye
+            ? alkali[0]
+            : summed.length === 1
+              ? summed[0]
+              : undefined;
     if (!row) {
       if (rows.length === 0) continue;
       return { ...none, unheard: rawText(prims, tokens[sentence.from]?.from ?? 0, tokens[sentence.to - 1]?.to ?? 0) };
@@ -99,10 +110,9 @@ export function anotherOfIt(cut: Cut): Heard {
       const token = out[at];
       if (token?.t === 'word') out[at] = asFiller(token);
     }
-    // "so 108 g all told"
-    const total = out.findIndex((token, at) => at > k && at - k <= farthest && token.t === 'quantity');
+    const total = sumBehind(tokens, row.figure, k);
     const all = out[total];
-    if (isPlain(all) && isSum(alike(all.quantity, sum).value, sum.value)) {
+    if (isPlain(all)) {
       out[total] = asAside(all, 'a total that agrees');
       for (const at of [total - 3, total - 2, total - 1, total + 1, total + 2, total + 3]) {
         const token = out[at];
@@ -118,6 +128,15 @@ export function anotherOfIt(cut: Cut): Heard {
 
 /** Tokens from the second weight to the sum, at the most. */
 const farthest = 16;
+
+/** Where the sum of both stands, right behind the second one; -1 for nowhere. */
+function sumBehind(tokens: readonly Token[], figure: number, k: number): number {
+  const at = tokens.findIndex((token, n) => n > k && n - k <= farthest && token.t === 'quantity');
+  const [one, more, all] = [tokens[figure], tokens[k], tokens[at]];
+  if (!isPlain(one) || !isPlain(more) || !isPlain(all)) return -1;
+  const like = (of: Figure): number => alike(of.quantity, one.quantity).value;
+  return isSum(like(all), like(one), like(more)) ? at : -1;
+}
 
 const kindAt = (tokens: readonly Token[], at: number): string => {
   const token = tokens[at];

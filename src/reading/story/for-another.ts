@@ -22,7 +22,7 @@ const swapping =
 const lacks = once(() =>
   [
     `\\b(?:no|without|never|not|lack\\w*|dont|didnt|do not|did not|havent|hadnt|had not|cant|can not|cannot|couldnt|could not|wont|neither) (?:(?!only\\b)[a-z]+ ){0,4}${the}F\\b`,
-    `(?<!\\b(?:ran|run|running) )\\b(?:out of|short of|instead of|in (?:the |its )?(?:place|stead|lieu) of|rather than|allergic to|hates?|dislikes?|avoids?|boycotts?) ${the}F\\b`,
+    `\\b(?:(?:im|am|was|were|is|are|being) (?:all |completely )?out of|short of|instead of|in (?:the |its )?(?:place|stead|lieu) of|rather than|allergic to|hates?|dislikes?|avoids?|boycotts?) ${the}F\\b`,
     `\\bF (?:[a-z]+ ){0,4}(?:no|not|never|dont|didnt|doesnt|isnt|wasnt|wont|cant|couldnt|havent|hadnt|nowhere|finished|empty|gone|rancid|spoil(?:ed|t)|mou?ldy|missing|sold out|unavailable|used up|out of stock|too (?:expensive|dear|costly))\\b`,
     '\\bF (?:is|was|went|had gone|smelled|smelt) (?:over|off|out|bad|banned|forbidden)$',
     `\\b(?:where|on the place of|at the place of) ${the}F (?:[a-z]+ ){0,2}(?:stands|stood|is|was|should be)\\b(?! now)`,
@@ -48,7 +48,7 @@ const open = new RegExp(
 );
 /** Not done, or not now. */
 const elsewhen = new RegExp(
-  `\\b(?:if|next|last (?:time|batch|week|month|year)|used to|can|could|may|might|shall|want to|wanted to|wanna|id|wed|meant to|thinking|variation|but didnt|(?:when|once|as soon as)\\b[^.;!]*\\b(?:ill|will|well)|should|would|usually|normally|always|often|sometimes|said|says|reads?)\\b|\\b(?:not|never|didnt|dont|wont|havent|hasnt) (?:[a-z]+ ){0,2}${swapping}`,
+  `(?:^|[:;,.–] |\\b(?:just|please|to|then) )(?:swap|replace|change|exchange|substitute|switch|sub|trade) |\\bi ?'?d\\b|\\b(?:if|next|last (?:time|batch|week|month|year)|used to|can|could|may|might|shall|want to|wanted to|wanna|id|wed|meant to|thinking|variation|but didnt|(?:when|once|as soon as)\\b[^.;!]*\\b(?:ill|will|well)|should|would|usually|normally|always|often|sometimes|said|says|reads?)\\b|\\b(?:not|never|didnt|dont|wont|havent|hasnt) (?:[a-z]+ ){0,2}${swapping}`,
 );
 const couldNot = /\b(?:no|any) more\b|\bcould(?: not|nt)\b|\bcan not\b|\bcannot\b|\bcant\b/g;
 const others = new RegExp(
@@ -88,7 +88,9 @@ function spanOf(text: string): { readonly from: number; readonly to: number } | 
   const [first, last] = [Math.min(firstF, firstN), Math.max(lastF, lastN)];
   if (first < 0 || last - first > mostClauses) return null;
   const all = clauses.slice(first, last + 1);
-  const behind = clauses[last + 1];
+  // "so lard instead, 120 g"
+  const behind =
+    clauses[/^(?:instead|in (?:its|that) place)$/.test(clauses[last + 1]?.text ?? '') ? last + 2 : last + 1];
   const isWeight =
     behind !== undefined &&
     (same.test(behind.text) || /^(?:also |the |its )*(?:same )?#(?: (?:also|too|of it))?$/.test(behind.text));
@@ -122,6 +124,7 @@ function spanOf(text: string): { readonly from: number; readonly to: number } | 
   )
     return null;
   if (
+    /\b(?:half|third|quarter|part|some of|most|partly|only)\b/.test(text.slice(end).replace(/[.;!?].*/, '')) ||
     elsewhen.test(
       text.slice(0, text.indexOf('.', end) < 0 ? text.length : text.indexOf('.', end)).replace(couldNot, ''),
     ) ||
