@@ -48,7 +48,7 @@ const open = new RegExp(
 );
 /** Not done, or not now. */
 const elsewhen = new RegExp(
-  `(?:^|[:;,.–] |\\b(?:just|please|to|then) )(?:swap|replace|change|exchange|substitute|switch|sub|trade) |\\bi ?'?d\\b|\\b(?:if|next|last (?:time|batch|week|month|year)|used to|can|could|may|might|shall|want to|wanted to|wanna|id|wed|meant to|thinking|variation|but didnt|(?:when|once|as soon as)\\b[^.;!]*\\b(?:ill|will|well)|should|would|usually|normally|always|often|sometimes|said|says|reads?)\\b|\\b(?:not|never|didnt|dont|wont|havent|hasnt) (?:[a-z]+ ){0,2}${swapping}`,
+  `(?:^|[:;,.–•] |\\b(?:just|please|to|then) )(?:swap|replace|change|exchange|substitute|switch|sub|trade) |\\bi ?'?d\\b|\\b(?:if|next|last (?:time|batch|week|month|year)|used to|can|could|may|might|shall|want to|wanted to|wanna|id|wed|meant to|thinking|variation|but didnt|(?:when|once|as soon as)\\b[^.;!]*\\b(?:ill|will|well)|should|would|usually|normally|always|often|sometimes|said|says|reads?)\\b|\\b(?:not|never|didnt|dont|wont|havent|hasnt) (?:[a-z]+ ){0,2}${swapping}`,
 );
 const couldNot = /\b(?:no|any) more\b|\bcould(?: not|nt)\b|\bcan not\b|\bcannot\b|\bcant\b/g;
 const others = new RegExp(
