@@ -41,6 +41,16 @@ function isStored(tokens: readonly Token[], k: number, { at: signs }: Signals): 
   return false;
 }
 
+/** "Another 100 g of tallow he had found in the fridge, and threw it in": it goes in. */
+function isThrownIn(tokens: readonly Token[], k: number): boolean {
+  let to = k + 1;
+  while (to - k < 24 && !isStop(tokens[to])) to++;
+  return (
+    /^(?:another|extra|further|additional)$/.test(wordAt(tokens, k - 1)) &&
+    isAny(tokens, k, to, (one, at) => isWord(one, 'in') && /^(?:it|that|them|straight)$/.test(wordAt(tokens, at - 1)))
+  );
+}
+
 /** "200 g of the 1 kg I bought", "200 g (I have 800 g in the freezer)": of what an amount was taken. */
 export function isTakenFrom(tokens: readonly Token[], k: number, token: Figure): boolean {
   if (!isMeasured(token)) return false;
@@ -62,7 +72,7 @@ export function isTakenFrom(tokens: readonly Token[], k: number, token: Figure):
 
 /** `palm kernel (last 2 lb)`, `2 lb of lard left`: in the cupboard, where the thing is weighed again. */
 export function isStock(tokens: readonly Token[], k: number, token: Figure, stored: Signals | null): boolean {
-  if (!isMeasured(token)) return false;
+  if (!isMeasured(token) || isThrownIn(tokens, k)) return false;
   if (ofIt(tokens, k, token) && isLeftOver(tokens, k)) return true;
   const before = tokens[k - 1];
   const after = tokens[k + 1];

@@ -9,7 +9,7 @@ const besides = /^(?:another|further|additional|extra|other|remaining|second)$/;
 const open =
   /\b(?:if|should|would|could|can|shall|may|might|maybe|perhaps|next|want|wanted|need|needs|think|thinking|or|not|no|never|last|before that|(?:some|half|part|most|a bit|a third|a quarter) of (?:it|that|this|which))\b/;
 const did =
-  /\b(?:added|add|put|poured|melted|threw|weighed|plus|then|went|goes|go|cools|stirred|mixed|dissolved|used|took|splashed|tipped|trickled)\b/;
+  /\b(?:added|add|put|poured|melted|threw|weighed|plus|then|went|goes|go|cools|stirred|mixed|dissolved|used|took|splashed|tipped|trickled|plopped|dropped|chucked|bunged|tossed|dumped|slid|emptied|scraped|came)\b/;
 const longestLook = 24;
 
 /** "Another 145 g", "a second jug, again 145 g". */

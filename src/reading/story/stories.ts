@@ -36,6 +36,7 @@ import { lastTimes } from './last-time.ts';
 import { leftOfFull } from './left-of-full.ts';
 import { leftStanding } from './left-standing.ts';
 import { leftWithout } from './left-without.ts';
+import { lessAfterLoss } from './less-after-loss.ts';
 import { lessItsVessel } from './less-its-vessel.ts';
 import { lessThanMould } from './less-than-mould.ts';
 import { liquidInstead } from './liquid-instead.ts';
@@ -49,6 +50,7 @@ import { notOfPot } from './not-of-pot.ts';
 import { notThatAlkali } from './not-that-alkali.ts';
 import { notThisBatch } from './not-this-batch.ts';
 import { ofEachAlike } from './of-each-alike.ts';
+import { ofItsKind } from './of-its-kind.ts';
 import { ofItsPack } from './of-its-pack.ts';
 import { offBlock } from './off-block.ts';
 import { oneTimes } from './one-times.ts';
@@ -210,6 +212,8 @@ const rules: readonly Rule[] = [
   othersPair,
   onlyThese,
   leftWithout,
+  ofItsKind,
+  lessAfterLoss,
   noMoreOfIt,
   putAnew,
   leftStanding,
