@@ -1,4874 +1,4912 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` a:-2
- ab:-11
- aber:1
- abgekriegt:10
- abgewischt:7
+export const weights = ` ab:-10
+ abgekriegt:12
+ abgewischt:8
  able:-2
  about:5
  above:5
- abt:-11
- abuela:-6
+ abroad:-1
+ abt:-10
+ abuela:-8
  accelerat:-5
  accident:12
- accidental:11
+ accidental:8
  accord:-5
- account:-5
- aceit:-3
+ account:-4
+ aceit:-1
  aceite:-1
  acid:4
- acros:-2
- activat:-4
- actual:-12
- add:-12
+ acrylic:-1
+ activat:-5
+ actual:-15
+ add:-15
  added:-3
- additional:-8
- adds:-8
- admit:-2
- adult:-5
- advance:-6
- advent:-3
- advice:-10
+ additional:-10
+ adds:-7
+ admit:-1
+ adult:-4
+ advance:-8
+ advent:-2
+ advice:-7
+ advise:-3
  afraid:-12
- after:9
- afternoon:2
- afterward:-13
+ after:10
+ afternoon:7
+ afterward:-12
  again:-14
- against:-9
- age:-8
+ against:-8
+ age:-9
  ages:-7
- ago:11
- agre:-3
- agree:-9
+ ago:12
+ agre:-2
+ agree:-8
  agua:-1
- ahead:-7
- ahora:9
- ai:11
- aid:9
- aim:-5
- air:-11
- aisle:-4
- al:5
- alarm:-8
- alike:-2
- alkali:-13
- alkanet:-8
+ ahead:-11
+ ahora:10
+ ai:12
+ aid:10
+ aim:-3
+ aimed:-1
+ air:-9
+ aisle:-2
+ al:6
+ alarm:-7
+ alcohol:1
+ alike:-3
+ alive:-1
+ alkali:-14
+ alkanet:-9
  all:-4
- allergic:-6
- allergy:-5
- alles:-8
- allotment:-4
- allow:-7
- almond:-8
+ allergen:-1
+ allergic:-5
+ allergy:-7
+ alles:-9
+ allgau:-7
+ allotment:-3
+ allow:-6
+ almond:-7
  almost:-10
- aloe:-7
+ aloe:-8
  alone:-5
- along:7
+ along:8
  aloud:-3
- already:-6
- alright:-19
- also:2
- alter:-7
+ already:-4
+ alright:-16
+ also:3
+ alter:-8
  although:-4
  altogether:-12
- alu:-11
- aluminium:-13
- alway:-7
+ alu:-12
+ aluminium:-12
+ alway:-5
  am:-7
- amber:-9
- american:-5
- ammonia:1
+ amber:-11
+ american:-4
+ ammonia:-1
  among:5
  amount:-14
- ampolla:8
- an:-8
- anchor:-1
- and:2
- animal:-4
- ankle:17
- annatto:-2
+ ampolla:9
+ an:-7
+ and:3
+ ang:-9
+ animal:-6
+ ankle:12
+ annatto:-1
  anos:-9
  another:-9
- anruhren:-1
- ans:3
- answer:-14
- antes:-11
- any:-11
- anybody:-4
- anyhow:-5
- anymore:-7
- anyone:-9
- anyth:-7
- anywhere:-10
- apart:-5
+ ans:1
+ answer:-12
+ antes:-9
+ any:-9
+ anybody:-1
+ anyhow:-6
+ anymore:-8
+ anyone:-6
+ anyth:-3
+ anyway:-4
+ anywhere:-11
+ apart:-3
  apiece:-5
- app:-14
- apparent:-3
- appl:-7
- apple:-4
- applesauce:-9
- appointment:-1
- apprentice:-3
+ app:-11
+ apparent:-4
+ appl:-6
+ apple:-3
+ applesauce:-11
+ apprentice:1
  approx:-3
  apres:1
- apricot:-6
+ apricot:-5
  april:-4
- apron:-12
- aqua:-10
- arde:10
+ apron:-15
+ aqua:-12
+ arde:9
  are:5
- arent:-5
- argan:-8
- argu:-8
- arithmetic:-5
+ arent:-4
+ argan:-6
+ argu:-11
+ arithmetic:-7
  arm:-7
- armpit:-4
- arms:-11
- around:6
- arriv:-6
- as:-11
- ash:-6
+ arms:-12
+ around:5
+ arriv:-3
+ arrow:-1
+ arvo:-1
+ as:-9
+ ash:-5
  ashes:-9
- aside:-4
- ask:-7
- asked:-11
+ ask:-5
+ asked:-12
  asks:2
- assume:9
- asthma:2
- at:-6
- attach:-4
- attempt:-7
+ asleep:-3
+ assume:10
+ asthma:6
+ at:-5
+ attach:-3
+ attempt:-5
  attic:-7
- atznatron:11
- au:-1
- auf:-15
- auge:6
- augen:-7
- august:-9
- aunt:-17
- aunts:-1
+ atznatron:10
+ au:-4
+ auf:-13
+ auge:7
+ augen:-9
+ august:-8
+ aunt:-16
+ auntie:-1
  aus:1
- author:-1
- autumn:-11
- aux:-4
- avale:5
- avant:-1
- avec:5
- avocado:-10
- avoid:-16
- awake:-3
+ autumn:-9
+ aux:-3
+ avale:7
+ avant:-2
+ avec:6
+ avocado:-11
+ avoid:-14
+ awake:-7
+ away:-2
  awful:9
  b4:-1
- b:-11
- babassu:-8
+ b:-9
+ ba:-6
+ babassu:-7
  babi:-2
- baby:-3
- back:-4
+ baby:-1
+ babys:1
+ back:-1
  background:-7
- backside:8
+ backside:7
  backward:-6
- bacon:-6
- badly:4
- bag:-1
- bags:-8
- bain:-3
- bak:-5
- baker:-1
- balanc:-2
- balance:-5
- balcony:-12
- bald:-4
+ bacon:-7
+ badly:6
+ bag:-4
+ bags:-11
+ bain:-5
+ bak:-4
+ balanc:2
+ balance:-9
+ balcony:-11
+ bald:-5
  ball:8
  balls:7
  balm:-18
- band:-4
- bang:7
+ band:-1
+ bang:8
  bar:-11
  barber:-5
- bare:2
- barefoot:12
+ bare:3
+ barefoot:9
  bark:7
- barn:-8
- barrel:-1
- bars:-11
- base:-5
+ barn:-3
+ bars:-9
+ base:-7
+ basic:-1
  basil:-4
- basin:-1
- basket:-5
+ basket:-6
  batch:-4
- bath:-4
- bathroom:6
- batter:-7
- batteri:-6
+ bath:-9
+ bathroom:7
+ batter:-6
+ batteri:-8
  battery:-8
  bay:-4
- bazaar:-2
- bc:1
- be:-1
- bea:-11
+ bazaar:-6
+ be:-2
+ bea:-9
  beach:1
- bead:1
- beads:8
- beagle:3
- beak:5
- beaker:-5
- bear:-5
- beard:-5
- beat:-4
+ bead:6
+ beads:7
+ beagle:4
+ beak:6
+ beaker:-4
+ bear:-8
+ beard:-4
+ beat:-5
  beautiful:-5
- bebe:7
- became:1
- because:-4
- becom:-1
- become:-7
- bed:-8
- bedroom:-3
- bedtime:-3
+ bebe:13
+ became:2
+ because:-3
+ become:-8
+ bed:-9
+ bedroom:-1
+ bedtime:-4
  bee:-3
  beech:-1
- beef:-3
+ beef:-2
  beekeeper:-5
- been:14
+ been:13
  beer:-12
- bees:-8
- beeswax:-12
- before:-5
- beforehand:-7
+ bees:-9
+ beeswax:-13
+ before:-6
+ beforehand:-5
  began:4
- begin:-7
- beginn:5
- beginner:-10
- begun:-6
- behav:-1
- behind:2
+ begin:-3
+ beginn:3
+ beginner:-13
+ begun:-7
+ behav:-2
+ behind:4
  bei:-4
- beige:-6
- beim:6
- being:-3
- bekommen:12
- believ:11
- believe:-7
- bell:-2
- belly:13
- belong:-9
- below:-7
- ben:8
- bench:1
- bend:-5
- bent:7
- bentonite:-2
+ beige:-5
+ beim:5
+ being:-1
+ bekommen:14
+ believ:9
+ believe:-8
+ bell:-1
+ belly:16
+ belong:-7
+ below:-13
+ ben:6
+ bench:-1
+ bend:-4
+ bent:6
+ bentonite:-1
  bergamot:-3
- besid:-1
- beside:-1
+ besid:-4
+ beside:-6
  best:-6
  bet:-7
- better:-12
- between:6
+ between:3
+ beurre:-1
  bevel:-6
- bien:10
+ bien:12
  big:-6
- bigger:-5
- bill:3
+ bigger:-4
+ bill:2
  bin:-1
- binn:-6
- bins:-3
+ binn:-7
+ bins:-4
  birch:-12
  bird:8
- birds:-2
- birthday:-14
- bis:-4
- bite:2
- bites:-9
+ birds:-1
+ birthday:-12
+ bis:-5
+ biscuit:-1
+ bit:-2
+ bite:3
+ bites:-7
  bits:2
- bitten:7
- black:-17
+ bitten:6
+ black:-19
  blame:-4
- blanc:9
+ blanc:11
  blanca:-5
- blanco:-4
- blanket:-15
- bleach:1
- bleed:4
- blend:-2
- blender:-6
- bless:-7
- blew:8
- blind:9
- blink:10
+ blanco:-3
+ blanket:-16
+ bleach:-1
+ bleed:2
+ blender:-7
+ bless:-9
+ blew:11
+ blind:10
+ blink:7
  blister:9
  blob:3
- block:-10
- blog:-8
+ block:-8
+ blog:-7
  blood:10
  bloodshot:-1
  blouse:8
- blue:-7
- blurry:7
+ blue:-8
+ blurry:6
  board:1
- boat:-9
+ boat:-12
  body:-9
  boiler:-11
- boils:3
- bol:-4
+ boils:7
+ bol:-7
  bone:8
- bonjour:-1
- book:-9
- booklet:-5
- books:-10
- boot:2
- boots:-9
+ bonjour:-3
+ book:-12
+ booklet:-4
+ books:-8
+ boot:-2
+ boots:-7
  bor:1
- borax:-6
- bord:-4
- bored:7
- born:-3
- borrow:-9
- boss:3
+ borax:-7
+ bord:-5
+ bored:8
+ born:-5
+ borrow:-7
+ boss:4
+ bot:-5
  both:3
- bother:4
- bottl:-7
- bottle:2
+ bother:7
+ bottl:-9
+ bottle:1
  bottom:-14
- bouche:12
- bought:-16
+ bouche:15
+ bought:-14
  bounc:10
- bout:9
- bowl:12
- bowls:4
- box:-8
- boxes:-14
- boy:9
- boyfriend:3
- boys:-5
- bra:8
- bran:-14
- brand:-8
- bras:12
- brave:-6
- brazo:13
- bread:-7
+ bout:11
+ bowl:11
+ bowls:6
+ box:-11
+ boxes:-11
+ boy:7
+ boyfriend:1
+ boys:-2
+ bra:9
+ bran:-12
+ brand:-6
+ bras:10
+ brass:-1
+ brave:-1
+ brazo:10
+ bread:-8
  break:-6
- breakfast:-3
- breastbone:10
- breath:12
+ breakfast:6
+ breastbone:9
+ breath:13
  breathe:12
- brennt:2
- brewery:-1
- brick:-11
- bride:-4
- bright:-1
- brilliant:-8
- brim:-1
- bring:3
- brittle:-7
- broke:-3
- broom:7
- brother:-6
- brought:-1
- brown:13
- brule:-8
- brulure:11
- brush:-7
+ brennt:1
+ brick:-13
+ bride:-2
+ bright:1
+ brilliant:-9
+ brine:1
+ bring:1
+ brittle:-8
+ broke:-2
+ broken:1
+ broom:10
+ brother:-5
+ brown:9
+ brule:-10
+ brulure:9
+ brush:-9
  btw:-1
- bu:9
- bubb:-6
- bubble:8
- bucket:3
- budget:-3
- build:-2
- built:-11
- bulk:-3
- bumps:5
- burbuja:-4
+ bu:11
+ bubb:-7
+ bubbl:-3
+ bubble:9
+ bucket:4
+ bucks:-2
+ budget:-4
+ build:-4
+ built:-9
+ bulk:-2
+ bumps:6
+ burbuja:-5
  burger:-1
- burn:5
+ burn:6
  burnin:8
- burns:5
- burnt:-4
- burp:9
- burst:7
- bus:-7
- busines:-7
- busy:8
- but:-4
- butcher:-7
- buter:-2
- butt:4
- butter:-10
- button:-7
- buy:-19
- by:-8
+ burns:4
+ burnt:-6
+ burp:15
+ burst:6
+ bus:-6
+ busines:-5
+ busy:7
+ but:-6
+ butcher:-8
+ buter:-1
+ butt:3
+ butter:-7
+ buttermilk:-1
+ button:-9
+ buy:-16
+ by:-7
  c:-19
  ca:-3
- cabbage:-7
+ cabbage:-9
  cacao:-1
- cage:6
- cake:-5
- cakes:-6
- calc:-4
+ cafe:-1
+ cage:5
+ cake:-4
+ cakes:-7
+ calc:-5
  calculat:-4
- calculate:-9
- calculation:-2
- calculator:-16
- calendar:-4
+ calculate:-8
+ calculation:-1
+ calculator:-15
+ calendar:-5
  calendula:-11
- caliente:12
- call:-3
- calms:-5
+ caliente:13
+ call:-2
+ calls:-3
+ calm:-2
+ calms:-6
  came:-7
- camera:1
+ camera:4
  camp:-7
- can:-9
- candl:-2
+ can:-13
+ candl:2
  candle:-9
  canister:-6
  cannot:-3
- canola:-12
+ canola:-11
  cans:-6
- cant:6
- cap:9
- car:-2
- cara:-2
- caramel:-5
- caravan:-2
- card:-24
- cardboard:1
+ cant:7
+ cap:5
+ car:-1
+ cara:-1
+ caramel:-6
+ card:-20
  cards:-5
- care:-8
- careful:-12
+ care:-7
+ careful:-13
  caretaker:-10
- carpet:-4
- carri:-3
+ carpet:-7
+ carri:-4
  carrot:-6
  carry:-6
- carton:1
+ carton:-3
  case:-3
  cases:-1
  cast:-5
- caster:-3
- castile:-6
- castor:-20
- cat:-1
+ caster:-4
+ castile:-9
+ castor:-19
  catch:-4
- cats:-3
- cattle:-1
- caught:-5
- cauldron:-7
- cause:8
- caustic:10
- caustica:10
- caustique:12
- caviti:-6
- cavity:-1
- cayo:1
- ce:1
- cedar:2
+ cats:-2
+ caught:-2
+ cauldron:-9
+ cause:7
+ caustic:11
+ caustica:16
+ caustique:11
+ caviti:-8
+ cayo:2
+ cedar:1
  cedarwood:-1
- ceil:2
- cell:-1
- cellar:-9
+ ceil:3
+ celebrate:-1
+ cell:-2
+ cellar:-7
  cent:-4
- centre:-11
- cents:-2
- certain:-9
- chair:-6
- chalk:-9
- challenge:-1
+ centre:-10
+ certain:-8
+ certifi:-1
+ chair:-5
+ chalk:-10
+ challenge:-3
  chamomile:-9
- chance:-6
- chang:-6
- change:3
+ chance:-8
+ chang:-5
+ change:2
  channel:-1
- chap:-4
- charcoal:-11
- charg:-3
- charge:-7
+ chap:-5
+ charcoal:-12
+ charg:-4
+ charge:-6
  chart:-6
  chat:7
- cheap:-11
- cheaper:-10
- check:-11
- checklist:-3
- cheek:12
+ cheap:-12
+ cheaper:-9
+ check:-12
+ checklist:-2
+ cheek:13
  cheer:-8
  cheese:6
  chemical:11
- chemist:-4
+ chemist:-6
  chemistry:-14
- chest:20
+ chest:17
  chew:3
- chicken:5
- chien:6
- child:9
+ chicken:9
+ chien:4
+ child:4
  children:-8
- chill:-5
- chimney:-1
- chin:-2
- chipp:-3
- chips:-7
+ chill:-6
+ chimney:-4
+ chin:1
+ chip:-2
+ chipp:-5
+ chips:-8
  chocolat:-7
- chocolate:-4
+ chocolate:-6
  choice:-3
  choir:-8
  chok:-8
  chose:-11
  christma:-11
- chuck:-8
- chunk:10
+ chuck:-6
+ chunk:9
  church:-7
- cinnamon:1
+ cinnamon:-1
  circle:-1
- citrate:-6
- citric:-1
- citronella:-10
- citru:-7
+ citrate:-5
+ citronella:-8
+ citru:-9
  claim:-13
- clarifi:-1
  clarity:-4
- class:-7
- clay:-10
+ clary:-1
+ class:-8
+ clay:-13
  clean:-9
- cleaner:7
- clever:5
+ cleaner:5
+ clear:-3
+ clever:1
  client:-12
- climb:3
- cling:-1
- clinic:-1
- clock:-10
+ climb:1
+ cling:2
+ clock:-9
  clockwork:-4
- clos:7
- close:6
- cloth:-3
+ clos:8
+ close:5
+ cloth:-8
  cloud:10
- cloudy:-15
- clove:8
- clump:-8
- clumpy:-8
- cm:-8
- co:-13
- coarse:-8
- coast:-4
- coat:-7
- coats:-1
- cocanut:-6
+ cloudy:-12
+ clove:9
+ club:-2
+ clump:-7
+ clumpy:-10
+ cm:-10
+ co:-14
+ coarse:-9
+ coast:-6
+ coat:-10
+ coats:-3
+ coc0nut:-1
+ cocanut:-7
  cocnut:-5
- coco:-20
- cocoa:-8
- cocoanut:-2
- coconut:-1
+ coco:-21
+ cocoa:-4
+ cocoanut:-4
+ coconut:-3
  cocunut:-2
  code:-1
- coffee:1
- coin:13
+ coffee:-2
+ coin:8
  coins:-2
- cold:-19
- collar:12
- collarbone:7
+ cold:-15
+ collar:11
+ collarbone:9
  colleagu:-1
  colleague:2
- collect:3
+ collect:1
  colloidal:-4
- color:-4
- colour:-16
- column:-8
- com:5
- comb:7
+ color:-5
+ colour:-21
+ column:-9
+ com:6
+ comb:8
  combien:-13
- combin:-3
- combine:-12
+ combin:-2
+ combine:-11
  come:1
  comes:-8
- comma:4
- comment:-16
+ comma:6
+ comme:-2
+ comment:-19
  commit:-4
  community:-1
  como:1
  compar:-3
  compare:-4
- complain:-4
- complaint:-3
- complete:-1
+ complain:-7
+ complaint:-2
  computer:-1
- con:6
+ con:7
  conc:-7
  concentration:-13
- concrete:-11
+ concrete:-10
  confession:-9
- confetti:-1
- confirm:-11
- confit:-3
- contact:6
+ confetti:-2
+ confirm:-8
+ confit:-4
+ confus:-1
+ contact:5
  container:3
  content:3
- convert:-4
- cook:-11
- cookbook:-9
+ convert:-2
+ cook:-6
+ cookbook:-8
  cooker:-4
- cookie:-3
- cooks:-5
- cool:-14
+ cookie:-2
+ cooks:-6
+ cool:-15
  cooler:-9
  cools:-6
  copi:-10
  copper:-5
  copy:-9
  corn:-8
- corner:-2
- correct:-19
- correction:-7
+ corner:-3
+ correct:-20
+ correction:-8
  cos:-4
- cost:-11
- costic:-4
- costs:-10
- cottage:-7
+ cost:-12
+ costic:-5
+ costs:-12
+ cottage:-8
  cotton:-4
  cough:8
- could:5
- couldnt:-13
- coule:15
- couleur:6
- council:-1
+ could:6
+ couldnt:-10
+ coule:13
+ couleur:5
+ council:-2
  count:-16
- counter:1
- country:-2
- county:-7
- coup:2
- couple:-4
- courage:-3
- course:-11
- cousin:-11
- cover:-3
- cow:-6
+ counter:-2
+ country:-3
+ county:-8
+ coup:4
+ couple:-9
+ courage:-4
+ course:-9
+ cousin:-14
+ cover:-2
+ cow:-7
  cp:-4
  cpop:-7
- crack:-7
+ crack:-5
  craft:-3
- crater:7
+ crater:5
  crawl:-1
- crayon:-9
- crazy:6
+ crayon:-7
+ crazy:9
  cream:-5
- creamy:-7
+ creamy:-6
  cried:-6
- crisp:-1
- crockpot:-2
- cross:-1
+ crisp:-3
+ crock:-2
+ crockpot:1
+ cross:-4
  crudo:10
- crumb:-7
- crumble:-5
- crust:-1
+ crumb:-9
+ crumbl:-3
+ crumble:-4
+ crust:-2
  cry:5
- crystal:-1
- csv:-4
+ crystal:1
+ csv:-5
  cuanta:-11
  cube:4
- cubes:-7
+ cubes:-5
  cucumber:-7
- cuff:9
- cup:1
- cupboard:-6
+ cuff:7
+ cup:-1
+ cupboard:-5
  cupcake:-2
- cupful:-4
- cups:-16
- cur:-12
- cure:-13
- cured:6
- cures:-7
- curiou:-6
- curl:9
+ cupful:-6
+ cups:-15
+ cur:-11
+ cure:-15
+ cured:4
+ cures:-4
+ curiou:-8
+ curl:8
  current:-3
- curry:-4
- curtain:-1
- cushion:-3
- custard:-10
+ curry:-5
+ curtain:-2
+ cushion:-2
+ custard:-9
  customer:-6
- cut:2
+ cut:1
  cute:-1
  cuts:4
  cutt:-9
- cutter:-9
- d:-9
- da:-6
- dabb:11
- dad:7
- daft:-4
- dag:-17
- damit:-9
- damp:-3
+ cutter:-8
+ d:-10
+ da:-8
+ dabb:7
+ dad:6
+ daft:-5
+ dag:-19
+ dairy:-2
+ damit:-8
  dangerou:-12
- dans:13
- dare:-6
- dared:-9
- darf:5
+ dans:10
+ dare:-4
+ dared:-8
+ darf:1
+ dark:-2
  darker:-4
- darn:6
- das:-6
- data:-5
- date:-10
- dated:-2
- dates:-6
+ darn:3
+ das:-4
+ data:-2
+ date:-12
+ dated:-1
+ dates:-5
  daughter:-3
- day:-3
- daylight:4
- days:-3
- de:-1
- dead:-9
- deal:3
- dear:-6
+ day:-5
+ daylight:2
+ days:-1
+ dead:-7
+ deal:6
+ dear:-8
  dears:-1
- decant:4
- december:-1
+ decant:9
+ december:-3
  decent:-6
- decid:-6
- decide:-1
- decimal:-5
- dedo:15
- deep:11
- deer:-2
+ decid:-9
+ decide:-2
+ decimal:-6
+ dedo:13
+ deep:7
  deg:-1
- degre:-1
+ degre:-6
  degree:-1
- dehumidifier:-1
- deionis:-6
- deja:-6
+ deionis:-8
+ deja:-4
  del:10
- dem:4
- demineralis:-6
- demo:-1
+ delight:-1
+ dem:3
+ dementia:1
+ demineralis:-5
  demonstration:-5
- den:1
  dense:-4
- dent:4
- dentist:-5
- dentro:9
- depend:-1
- depui:8
+ dent:2
+ dentist:-4
+ dentro:7
+ depui:11
  der:-6
- derramo:-7
- des:5
- desde:13
- despu:14
- dessu:3
+ derramo:-8
+ des:3
+ desde:16
+ despu:16
+ dessu:1
  destill:-4
- detail:-10
+ detail:-9
  deviation:-2
- di:8
- diary:-5
- dias:6
- dice:9
- dictat:-13
- dictionary:-1
- did:-7
- didnt:2
- die:1
- died:-10
+ di:4
+ diary:-6
+ dias:5
+ dice:10
+ dictat:-11
+ dictionary:-2
+ did:-10
+ didnt:4
+ die:2
+ died:-12
  differ:-1
- difference:-10
- different:-8
- diffuser:4
+ difference:-9
+ different:-11
+ diffuser:7
  digit:-4
- digital:-8
- dilut:1
- dilute:-10
- dilution:-4
+ digital:-7
+ dilut:-4
+ dilute:-9
+ dilution:-5
  dinner:-4
  dinosaur:-5
- dioxide:-1
- dipp:8
- direction:-6
+ dioxide:-2
+ dipp:6
+ direction:-7
  dirty:-9
- disaster:-4
+ disaster:-6
  discount:-14
  dish:-13
- dishwasher:-11
- dispenser:-7
+ dishwasher:-12
+ dispenser:-6
  display:-4
- dissolv:-7
- dissolve:-11
+ dissolv:-10
+ dissolve:-10
  dist:-3
- distill:-13
- disturb:-4
- divid:-6
- divider:-6
+ distill:-16
+ disturb:-5
+ divid:-8
+ divider:-5
  dizzy:15
- dkg:-11
- do:1
- doctor:5
+ dkg:-9
+ do:2
+ doctor:3
  does:-6
- doesnt:-2
- dog:-4
- dogs:-11
- doigt:1
- doing:-8
+ doesnt:-3
+ dog:-2
+ dogs:-9
+ doing:-6
  dollar:-1
  donat:-1
- done:-4
+ done:-9
  dont:-4
- door:-7
- doors:-8
- doorway:-6
- dos:12
- dot:-1
- dots:9
- doubl:-11
+ door:-6
+ doors:-4
+ doorway:-5
+ dos:14
+ dots:10
+ doubl:-10
  double:-11
  doubt:-9
  dough:4
- doux:-3
- down:1
+ doux:-7
+ down:4
  downstair:-1
  dozen:-7
  draft:-9
- drag:-5
+ drag:-6
  draggy:-9
- dragon:-8
- drain:-1
- drainpipe:-7
+ dragon:-7
+ drain:-2
+ drainpipe:-6
  drama:-9
  drank:5
  drauf:1
- draught:-5
- draw:-5
- drawer:-8
- draws:-2
- drei:12
+ draught:-4
+ draw:-4
+ drawer:-10
+ draws:-3
+ dream:-2
+ drei:10
  dress:-6
- drew:-10
- dribbl:5
+ drew:-12
  dried:-5
  dries:-4
  drill:-4
- drin:-1
- drink:2
+ drin:1
+ drink:3
  drip:8
  drips:10
- driv:-1
+ driv:2
  drive:-6
  drizzle:-6
- drool:10
- drop:4
- droplet:4
- dropp:3
- drops:-9
- drum:-6
- drunk:3
- dry:-12
- dryer:1
+ drool:9
+ drop:5
+ droplet:3
+ dropp:5
+ drops:-8
+ drove:5
+ drum:-9
+ drunk:4
+ dry:-13
  dual:-3
- duck:-13
+ duck:-10
  ducks:-1
- due:-9
- duele:7
- duft:-2
- dug:10
+ due:-7
+ duele:9
+ duft:-1
+ dug:12
  dull:-3
  dump:-5
- dunk:12
- dur:-8
- durch:2
+ dunk:11
+ dur:-9
+ durch:-1
  dust:3
- dusty:-10
- dye:-6
- e:-2
- each:-11
- ear:1
+ dusty:-11
+ dye:-5
+ e:-1
+ each:-13
+ ear:2
  earlier:-6
- early:-7
- ears:-4
- easier:-9
- easter:-9
- easy:-9
+ early:2
+ ears:-5
+ easier:-10
+ easter:-8
+ easy:-10
  eat:11
- eaten:3
- eats:-12
- eau:2
- eczema:-16
- edge:7
- edges:-6
+ eaten:5
+ eats:-10
+ eczema:-20
+ edge:4
+ edges:-5
  edit:1
- edition:-1
- egg:-3
- eighti:-5
+ egg:-5
+ eight:-1
+ eighti:-6
  eighty:-3
- ein:2
- eine:7
- einen:-6
- eingeatmet:12
- either:-8
- el:7
- elbow:-6
- eldest:2
- electric:-6
+ eine:5
+ einen:-8
+ eingeatmet:11
+ either:-11
+ el:5
+ elbow:-5
+ eldest:1
+ electric:-5
  eleven:7
  elle:1
  else:-10
- emergency:14
- empti:-6
- empty:-8
- emu:-9
- emulsion:-3
+ emergency:13
+ empti:-5
+ emu:-12
  en:-2
- enamel:-8
- encima:13
- end:-10
+ enamel:-10
+ encima:17
+ end:-11
  ended:-12
  ends:2
- enfant:-9
- engine:-3
+ enfant:-10
+ engine:-2
  english:-5
- enough:-19
- entire:-6
- entry:-8
+ enough:-20
+ entire:-7
+ entry:-10
  envelope:-8
  eo:-5
- equal:-7
- er:-8
- error:1
- erst:9
+ equal:-5
+ er:-7
+ error:4
+ erst:11
  erupt:16
- es:-9
+ es:-11
+ espresso:-2
  essential:-11
- essentielle:1
- essig:-1
- est:6
+ essentielle:6
+ essig:-2
+ est:5
  esta:-8
- et:5
- ethanol:-4
+ et:4
+ ethanol:-5
  eucalyptu:4
- eur:-2
+ eur:-1
+ euro:-2
  euros:-5
- even:-4
- evening:-8
+ even:-5
+ evening:-13
  event:-1
- ever:-9
+ ever:-8
  every:-18
- everybody:-9
- everyday:-3
- everyone:-5
- everyth:-6
- everywhere:-9
- evoo:-2
+ everybody:-13
+ everyday:-2
+ everyone:-4
+ everyth:-9
+ everywhere:-4
+ evoo:-1
  ewes:-2
- exact:-10
+ exact:-11
  exam:-1
- example:-3
+ example:-2
  excel:-1
- except:-6
- exces:-12
- excuse:-7
- expect:-1
- expert:-3
- explain:-14
- explod:11
- export:-10
- extra:-10
- extract:-7
- extractor:-2
+ except:-4
+ exces:-10
+ excuse:-9
+ exercise:-1
+ expect:2
+ expert:-1
+ explain:-15
+ explod:7
+ export:-12
+ extra:-13
+ extract:-8
+ extractor:-1
  eye:17
- eyeball:-10
- eyebrow:6
- eyelid:12
+ eyeball:-12
+ eyebrow:4
+ eyelid:14
  eyes:1
  eyewash:-7
  f:-9
- face:-6
- faceful:16
- faces:-3
- facial:-2
- fact:-1
- fade:-10
+ face:-5
+ faceful:14
+ faces:-1
+ facial:-1
+ fact:-2
+ fade:-6
  faded:-3
- fail:-13
+ fail:-14
  failur:-8
  faint:-1
- fair:-3
- faire:1
- fait:15
- fall:-2
- fallen:-1
- falls:-4
- false:-13
- fami:-8
- fan:-9
- fancy:-7
- far:-11
- farm:-7
- farmer:-4
- fast:6
- faster:-7
- fat:-19
- father:-2
- fats:-14
- fault:-6
+ fair:-2
+ fait:18
+ fall:-4
+ fallen:-3
+ falls:-2
+ false:-11
+ fami:-9
+ fan:-10
+ fancy:-6
+ far:-6
+ farm:-8
+ farmer:-7
+ fashion:-1
+ fast:5
+ faster:-8
+ fat:-21
+ fats:-13
+ fatty:-1
+ fault:-8
  faut:-11
- favour:-3
- favourite:-5
- fear:-6
+ favour:-4
+ favourite:-7
+ fear:-4
  feather:-8
- feb:-5
- february:-5
+ feb:-1
+ february:-8
  fed:-11
  fee:-3
- feed:2
- feedback:-2
+ feed:6
+ feedback:-1
  feel:8
  feels:1
- feet:-3
- fell:7
- fellow:-2
- felt:3
- fence:-2
+ feet:-5
+ fell:6
+ fellow:-5
+ felt:4
+ fence:-1
+ ferry:-1
  fetch:-4
- fete:-1
- few:-6
+ fete:-2
+ few:-3
  field:-3
- fifteen:-9
- fifth:-8
- fifty:-6
+ fifteen:-10
+ fifth:-7
+ fifty:-4
  fig:-5
  fight:-8
- figur:-11
- figure:-16
- file:-9
- fill:-7
- fille:11
- fills:-7
- film:-10
- fils:9
- filter:-9
- fin:-7
- final:-12
+ figur:-10
+ figure:-15
+ file:-11
+ fill:-6
+ fille:12
+ fills:-9
+ film:-9
+ fils:13
+ filter:-7
+ fin:-6
+ final:-10
  find:-8
- finds:-9
- fine:-12
- finer:-6
- finger:7
+ finds:-7
+ fine:-14
+ finer:-4
+ finger:8
  fingernail:10
- fingertip:13
- finish:-5
- finland:-1
+ fingertip:10
+ finish:-4
+ finland:-2
  fir:-1
  fire:8
  firm:-14
- first:-2
- fish:3
+ first:-1
  fist:4
  fists:-2
  fit:-3
- fits:-15
- five:-2
- fixed:-2
- fizz:2
- fl:-8
- flak:-1
- flake:12
+ fits:-18
+ five:-4
+ fizz:6
+ fl:-10
+ flake:11
  flaky:-5
- flame:-8
- flannel:7
+ flame:-6
+ flannel:3
  flar:4
- flash:-8
- flat:-3
+ flash:-5
+ flat:-10
  flatmate:-1
- flea:-3
- flew:7
- flick:14
- float:-10
- flood:-8
- floor:3
- floral:-3
- flour:-5
- flower:7
- flu:2
- fluff:10
+ flea:-4
+ fleck:1
+ flew:4
+ flick:18
+ float:-11
+ flood:-6
+ floor:1
+ floral:-2
+ flour:-4
+ flower:2
+ flu:4
+ fluff:12
  fluid:-5
- flung:-1
- flush:2
- fly:5
+ flush:1
+ fly:8
  fo:-8
- foam:4
- foams:-3
+ foam:6
+ foams:-4
  foamy:8
- fog:-9
- fogg:12
- foggy:7
- fold:3
- folder:-1
- folks:-6
- follow:-6
- fond:-2
- food:-6
- fool:8
- foot:-6
- football:-3
- for:-4
- force:4
- forearm:12
- forehead:15
- forest:-2
+ fog:-8
+ fogg:9
+ foggy:9
+ fold:-1
+ folks:-5
+ follow:-9
+ fond:-1
+ food:-4
+ fool:5
+ foot:-3
+ football:-4
+ for:-5
+ force:2
+ forearm:13
+ forehead:12
+ forest:-1
  forever:-7
- forget:-6
- forgiv:2
- forgive:-7
- forgot:-2
- forgotten:-14
- fork:-6
+ forget:-9
+ forgive:-5
+ forgot:-5
+ forgotten:-15
+ fork:-4
  form:-12
- forms:-8
- formula:-8
- fortnight:-7
- forty:4
- forum:-7
- forward:2
+ forms:-9
+ formula:-6
+ fortnight:-8
+ forty:-4
+ forum:-11
+ forward:4
  found:-2
- fourth:-5
- frag:5
- fragrance:-3
- frais:13
+ four:1
+ fourteen:2
+ fourth:-3
+ frag:6
+ fragrance:-4
+ frais:9
+ fram:-1
  frame:-2
- free:-8
+ free:-11
+ freez:3
  freeze:-3
- freezer:-11
- french:-2
- fresh:7
- friday:4
- fridge:-15
+ freezer:-8
+ french:-1
+ fresh:8
+ friday:3
+ fridge:-17
  fried:-5
- friend:-7
- frighten:-5
+ friend:-6
+ frighten:-6
  frist:-5
  from:-2
  front:-9
- frost:-7
+ frost:-6
  frotte:10
  froze:-7
- frozen:-9
- fry:-9
- fryer:-8
- fudge:5
- full:-1
- fully:-5
+ frozen:-8
+ fry:-7
+ fryer:-5
+ fudge:-2
+ full:-4
+ fully:-3
  fume:-10
- fumes:-1
- fun:-1
- funnel:3
- funny:-4
- fur:3
+ fumes:-2
+ funnel:-1
+ funny:-5
+ fur:1
  further:-5
- fuss:1
- fussy:-3
- fwd:-3
- g:-21
- gallon:-9
- gant:5
- gants:-11
- ganz:-1
+ fussy:-2
+ fwd:-2
+ g:-18
+ gallon:-10
+ gant:6
+ gants:-10
+ ganz:-2
  gaps:-1
  garage:-2
  garden:-3
  gardener:-5
- garganta:9
- garlic:-6
- gas:-6
- gata:12
- gate:-7
+ garganta:7
+ garlic:-5
+ gas:-3
+ gata:9
+ gate:-9
+ gather:-6
  gauntlet:-3
- gave:-4
- gear:-3
+ gave:-1
+ gear:-2
  gebissen:9
- gefasst:12
+ gefasst:14
  gekippt:9
- gel:-9
- gelaufen:15
- gell:-16
- generou:-5
- gent:-1
+ gel:-11
+ gelaufen:13
+ gell:-17
+ generou:-3
+ gent:-2
  gentle:-9
- gentleman:3
- gerade:-7
- geranium:-2
- gesicht:8
- gespritzt:3
- gestern:10
- get:-13
- getrunken:20
- gets:-11
- gett:-13
+ gentleman:2
+ gerade:-8
+ geranium:-3
+ gesicht:9
+ gespritzt:4
+ gestern:9
+ get:-11
+ getrunken:15
+ gets:-9
+ gett:-15
  gf:9
- ghee:-7
- gicle:-2
+ ghee:-10
+ gicle:-3
  gift:-5
- gifts:-5
- girasol:-3
+ gifts:-7
+ girasol:-1
  girl:-2
- girls:2
- giv:2
- give:-4
- given:-7
- gives:-4
- glad:-4
- glass:1
- glassy:-7
- glaze:-5
+ girls:-1
+ giv:4
+ give:-5
+ given:-8
+ gives:-1
+ glad:-3
+ glass:2
+ glassy:-5
+ glaze:-7
  glide:-1
- glitter:-7
- glop:-6
- glossy:-10
+ glitter:-8
+ glop:-8
+ glossy:-9
  glov:-2
- glove:6
- glue:5
+ glove:8
+ glue:3
  glued:-2
- glugg:-3
- glycerin:-4
- glycerine:-3
+ glugg:-5
+ glycerin:-1
+ glycerine:-5
  gm:-1
- gms:-10
- go:-1
- goat:-6
- goats:-10
- god:-8
- goes:1
- going:11
+ gms:-14
+ go:-2
+ goat:-2
+ goats:-11
+ god:-5
+ goes:-4
+ goggl:-1
+ going:12
  gold:-10
- gone:5
+ gone:8
  gonna:-1
  goodnes:-7
- goose:-5
- gorge:11
- gorgeou:-6
+ goose:-6
+ gorge:12
  got:2
- goutte:10
+ gota:-1
+ goutte:8
  gr:-10
- grab:10
- grabb:2
- grad:-4
- grade:-4
- grain:7
- grainy:-4
- gram:-9
- grams:-14
- gran:-2
- grand:-2
- grandad:-2
- grandchildren:-4
+ grab:8
+ grabb:3
+ grad:-2
+ grade:-3
+ grain:8
+ grainy:-5
+ gram:-12
+ grams:-18
+ gran:-6
+ grand:-3
+ grandad:-4
+ grandchildren:-5
  granddaughter:-5
- grandfather:-13
- grandma:-13
+ grandfather:-15
+ grandma:-12
  grandmother:-11
- grandpa:-7
- grandson:6
- granny:-1
- granul:11
- grape:4
- grapese:-5
- grasa:1
- grass:1
- grat:-8
- grate:-3
- grateful:-3
- graz:-1
+ grandpa:-8
+ grandson:5
+ granny:2
+ granul:13
+ grape:7
+ grapese:-8
+ grasa:2
+ grass:2
+ grat:-9
+ grate:-5
+ grateful:-5
+ graz:-4
  greas:-1
- grease:-3
- greaseproof:-6
- greasy:-11
- great:-11
- green:-3
- greeting:-5
- grey:9
+ grease:-4
+ greaseproof:-5
+ greasy:-10
+ great:-10
+ green:-8
+ greeting:-7
+ grey:10
  gritty:10
- groomer:-3
- ground:-10
- groundnut:-12
- group:-8
- grown:9
- grows:-1
- guant:-9
- guess:-2
- guest:-8
- guild:-9
- guinea:10
- guitar:-4
- gulp:6
- gums:14
+ groomer:-4
+ ground:-12
+ groundnut:-11
+ group:-11
+ grown:5
+ grows:-4
+ grs:-10
+ guant:-8
+ guante:-1
+ guess:-4
+ guest:-7
+ guild:-8
+ guinea:8
+ guitar:-6
+ gulp:5
+ gums:12
+ guten:-4
+ gutter:-1
  guys:-8
- h2o:-16
+ h2o:-15
  h3:-6
- ha:7
- hab:8
- habe:10
- haben:11
- habit:-1
- hacia:-13
- hack:8
- had:6
- hadnt:-4
+ h:1
+ ha:12
+ hab:11
+ habe:8
+ haben:6
+ hacia:-12
+ hack:9
+ had:4
+ hadnt:-3
  hago:14
- haha:-11
+ haha:-13
  hair:6
- half:1
- halfway:-1
- hall:-8
- halo:9
+ half:2
+ hall:-6
+ hallo:-1
+ halo:8
  hals:12
- halv:-7
+ halv:-9
  halve:-1
- hamster:9
+ hamster:10
  hand:3
- hande:-7
+ hande:-8
  handful:-12
  handl:-4
- handle:-7
- handout:-11
- handrucken:7
+ handle:-9
+ handout:-9
+ handrucken:8
  hands:-13
  handschuhe:-10
  handsome:-9
- handwrit:-6
- handwritten:-1
+ handwrit:-7
+ handwritten:-2
  hang:4
  hanger:-3
- hangs:-10
- happen:3
+ hangs:-8
+ happen:6
  happy:-9
- harbour:-3
- harden:-7
- harder:-6
- hardnes:-11
- hardware:-5
+ harbour:-2
+ hard:-1
+ harden:-8
+ harder:-5
+ hardnes:-8
+ hardware:-8
  harm:-8
- harsh:-14
- harvest:-1
- has:7
- hasnt:5
- hat:17
+ harsh:-13
+ has:6
+ hasnt:7
+ hat:19
  hate:-8
- hates:-8
- hatte:13
+ hates:-7
+ hatte:11
  haut:-16
- hav:1
- have:-2
- havent:-9
+ hav:3
+ havent:-6
  hay:-3
  haze:4
  hazelnut:-5
- hdpe:-3
- he:6
- head:-7
- heads:3
- heal:-10
- heap:-4
- hear:3
- heard:-2
- hears:-2
+ hdpe:-2
+ he:8
+ head:1
+ headache:-1
+ heads:2
+ heal:-9
+ heap:-5
+ hear:2
+ heard:-4
+ hears:-5
  heart:-10
- heat:-12
- heats:-1
+ heat:-14
  heaven:-6
- heavy:-19
+ heavy:-17
  hed:-8
  hedgehog:4
- heel:13
+ heel:11
  heels:-9
- height:-6
- held:-6
- hell:9
+ height:-7
+ held:-9
+ hell:8
+ hello:-1
  helo:-1
- help:8
- helper:-2
+ help:6
+ helper:-4
  helpful:-6
- hemp:-7
- hen:9
+ helps:-1
+ hemp:-9
+ hempse:-2
+ hen:6
  hence:-7
- hens:2
- her:4
- here:-13
- hers:-18
+ hens:6
+ her:2
+ here:-7
+ hers:-16
  herself:5
- hes:8
- heute:8
- hey:5
- hi:1
- hiccup:12
- hice:9
- hid:-1
- hidden:-6
- hier:14
- high:-6
+ hes:6
+ heute:9
+ hey:9
+ hi:2
+ hiccup:9
+ hice:8
+ hid:4
+ hidden:-7
+ hier:13
+ high:-11
  higher:-5
+ hija:3
  hills:-4
- him:2
- himself:1
- his:9
+ himself:-3
+ his:7
  hiss:8
- history:-6
- hit:6
- hits:-8
- hives:-3
- hiya:-5
- hizo:-3
- hm:-3
+ history:-8
+ hit:2
+ hits:-9
+ hives:-2
+ hiya:-6
+ hizo:-2
  ho:6
- hoarse:10
- hob:-7
+ hoarse:9
+ hob:-6
  hobby:-3
- hola:-5
- hold:3
- holds:-2
- hole:10
+ hola:-7
+ hold:8
+ holds:-6
+ hole:11
  holes:11
  holiday:-4
- home:-9
- honest:-1
- honey:-9
- hood:-7
- hook:-6
- hop:-3
- hope:-7
- hoped:-4
- horse:-13
- hose:-6
+ home:-8
+ honey:-8
+ hood:-6
+ hook:-5
+ hop:-5
+ hope:-8
+ hoped:-5
+ hopeful:-1
+ horse:-12
+ hose:-2
  hosed:-6
+ hospital:4
  host:-1
- hot:6
+ hot:5
  hotter:-1
  hour:8
- hours:-1
- house:-9
- household:-11
- how:-7
- howl:-3
- hp:-1
- hrs:-6
- hubby:4
+ hours:-4
+ house:-6
+ household:-6
+ how:-3
+ hp:-4
+ hr:-2
+ hrs:-7
+ hubby:3
  huele:-8
- huge:-1
- huile:-9
+ huge:-2
+ huile:-8
  humid:-9
  humidity:-1
- humo:-4
- humour:-1
- hunch:9
+ humo:-2
+ humour:-4
+ hunch:8
  hund:-6
- hundr:-8
+ hundr:-5
  hungary:-1
  hurry:3
- hurt:-2
- hurts:11
- husband:-4
- hut:-2
- hydroxid:-1
- hydroxide:3
- i:3
+ hurt:1
+ hurts:9
+ husband:-7
+ hut:-1
+ hydroxid:-2
+ hydroxide:2
+ i:2
  ice:-12
- ich:-1
+ ich:1
  id:-6
- idea:-13
+ idea:-11
  ideas:-2
- identical:-6
- idiot:8
- if:2
- ignore:-7
+ identical:-7
+ idiot:10
+ ignore:-6
  ihr:-9
  il:-10
  ill:-12
- ilse:-2
- im:-1
+ ilse:-4
+ im:-3
  imagin:4
- immer:-4
- impatient:-7
- inch:6
+ immer:-3
+ impatient:-6
+ inch:5
  incident:6
- incl:-1
- includ:-8
- independent:-1
- index:3
- indigo:-9
+ includ:-6
+ index:2
+ indigo:-10
  individual:-1
- indoor:4
- induction:-1
- ines:-12
- infus:-9
- ingredient:-7
- inhal:15
+ indoor:1
+ ines:-13
+ infus:-8
+ ingredient:-5
+ inhal:12
  inhale:4
- ink:-4
+ ink:-5
  inner:15
- ins:-7
- inside:8
- inspector:-3
- instant:-8
- instead:-14
+ ins:-9
+ inside:12
+ insist:1
+ inspector:-2
+ instant:-7
+ instead:-13
+ instruction:-1
  insulate:-6
  intend:-3
- interest:-2
+ interest:-1
  internet:-6
- into:1
- iron:-7
+ into:3
+ iron:-5
  is:-5
- ish:-2
+ ish:-3
  island:-1
- isnt:-12
- isopropyl:10
- issue:-3
- ist:1
+ isnt:-9
+ isopropyl:7
+ issue:-4
+ ist:3
  it:2
- itch:3
- itchy:-14
- itd:-6
+ itch:2
+ itchy:-12
+ itd:-7
  item:-4
  itll:-11
  itself:-7
- ive:-9
- ivory:1
- j:6
- jabon:-3
- jacket:-3
+ ive:-10
+ j:8
+ jabon:-5
+ jacket:-4
  jai:8
  jam:-6
- jan:-4
- january:-9
- jar:1
- jars:-4
- je:7
+ jan:-2
+ january:-7
+ jar:-1
+ jars:-8
+ je:5
  jean:-7
- jeans:14
- jelly:-10
+ jeans:13
+ jelly:-14
  jetzt:5
- jo:-8
- job:-1
- jojoba:-8
- jok:-10
- joke:-3
+ jo:-7
+ job:-3
+ join:-1
+ jojoba:-6
+ jok:-9
+ joke:-6
  jours:-2
  judge:-5
- jugs:-6
+ jug:2
+ jugs:-8
  juice:6
- july:-9
- jump:2
- jumper:4
- jumps:-5
- june:-9
- just:11
+ july:-11
+ jump:-1
+ jumper:3
+ jumps:-4
+ june:-8
+ just:10
  k:-1
- kann:9
+ kann:10
  kaolin:-4
- karite:-10
- katze:9
- keep:-10
+ karite:-9
+ katze:10
+ keep:-9
  keeps:9
- kein:-2
- kept:-12
- kernal:-4
- kernel:-15
- kettle:-6
+ kein:-9
+ kept:-13
+ kernal:-3
+ kernel:-13
+ kettle:-5
+ kev:-1
  key:-2
- keyboard:-4
- kg:-17
+ keyboard:-5
+ kg:-16
+ khaki:-1
  kick:-4
  kid:9
  kidd:-3
- kids:-16
- kill:-1
- kills:-2
- kilo:-9
- kilos:-10
- kind:6
- kinda:7
- kinder:-12
+ kids:-20
+ kills:-4
+ kilo:-13
+ kilos:-11
+ kind:7
+ kinda:8
+ kinder:-14
  kinds:-7
- kiss:-6
- kit:-7
- kitchen:1
- klebt:10
+ kiss:-8
+ kit:-9
+ kitchen:-1
+ klebt:12
  kleine:4
- km:-2
- knead:16
- knee:6
- knees:-14
+ km:-3
+ knead:15
+ knee:7
+ knees:-13
  knelt:12
- knew:5
- knife:-4
- knitt:-5
+ knew:3
+ knife:-7
+ knitt:-2
  knock:5
- know:1
+ know:3
  known:-6
  knows:1
- knuckl:-3
- knuckle:11
- koh:4
+ knuckl:-1
+ knuckle:8
+ koh:3
  kokos:-12
- kokosol:-8
- kokum:-7
- krakow:-2
- kratzt:2
- l:-10
+ kokosol:-9
+ kokum:-6
+ krakow:-4
+ kratzt:4
+ l:-12
  la:-5
  lab:7
  label:-9
- labell:-2
+ labell:-4
  labrador:4
- lack:-2
- lactate:-1
- lactic:3
- lad:5
- ladi:5
+ lack:-3
+ lactate:-6
+ lactic:2
+ lad:4
+ ladi:4
  ladl:-3
- ladle:-7
- lads:-2
- lady:-1
- laid:-8
- lake:-5
- lamb:-3
- laminat:-1
+ ladle:-3
+ lads:-5
+ lady:-2
+ laid:-6
+ lake:-7
+ lamb:-4
  lamio:13
- lamp:8
- land:-2
- lane:-4
- lang:-1
- language:-1
- langue:-5
- lanolin:-4
- lap:6
- lapp:10
+ lamp:4
+ land:-3
+ lane:-5
+ lang:-3
+ langue:-6
+ lanolin:-6
+ lap:8
+ lapp:11
  lard:-7
- large:-4
- larger:-3
+ large:-3
+ larger:-2
  las:-6
- last:-8
- lasts:-1
- late:-8
- later:-5
- lather:-11
+ last:-9
+ late:-9
+ later:-3
+ lather:-14
  lauge:-4
- laugenspritzer:3
- laugh:-3
- laundry:-5
- laurel:-3
- lava:8
- lavander:-2
- lavender:-21
- law:-6
- lay:-11
- layer:2
- lazy:-6
- lb:-18
- lbs:-11
- le:7
- leader:-1
- leaf:-1
- leaflet:-8
- leak:-3
- learn:-5
- learnt:-1
- least:-15
- leathery:7
- leav:-19
- leave:-12
- leche:8
- left:1
- leftover:-10
- leg:4
- legend:-5
- legging:13
- legs:-6
+ laugenspritzer:2
+ laugh:-1
+ laundry:-3
+ laurel:-2
+ lava:10
+ lavander:-1
+ lavender:-18
+ law:-10
+ lay:-7
+ layer:-3
+ lazy:-7
+ lb:-16
+ lbs:-13
+ le:9
+ leaf:-3
+ leaflet:-7
+ leak:-7
+ lean:-2
+ learn:-7
+ least:-16
+ leathery:8
+ leav:-17
+ leave:-15
+ leche:9
+ left:2
+ leftover:-9
+ leg:3
+ legend:-4
+ legging:8
+ legs:-5
  leim:-8
  lejia:-4
- lemon:-6
+ lemon:-7
  lemonade:-2
- lemongras:-5
- length:-7
- lens:11
+ lemongras:-6
+ length:-8
+ lens:9
  lent:-1
- les:-6
- less:-9
- lessive:14
- lesson:-3
- let:-9
+ lenta:1
+ les:-5
+ less:-13
+ lessive:10
+ lesson:-1
+ let:-11
  letter:-4
  level:-7
- li:-12
- library:-12
- lick:14
- lid:-2
- lidd:-7
- lids:-8
- lie:-4
+ li:-10
+ library:-10
+ lick:11
+ lid:-1
+ lidd:-6
+ lids:-9
+ lie:-5
  lies:-9
- life:-9
- lift:11
+ life:-10
+ lift:10
  lifts:-6
- light:-4
+ light:-2
  lighter:-7
- like:1
+ like:-1
  liked:-11
- likes:-11
- likewise:-8
- lilac:-7
+ likes:-12
+ likewise:-10
+ lilac:-6
  lime:-1
  limit:-5
- limp:1
+ limp:2
  lin:-2
- line:-12
- lined:-11
+ line:-14
+ lined:-12
  linen:-2
- liner:-8
+ liner:-7
  lines:-12
- link:6
- linse:-7
- lip:8
- lippe:10
- lips:9
- liquid:1
- list:-13
- listen:-2
- liter:-5
- litr:-16
- litre:-7
- litro:-10
- litsea:-5
- little:7
- liv:-2
+ link:7
+ linse:-6
+ lip:7
+ lippe:12
+ lips:8
+ liquid:-1
+ list:-11
+ listen:-1
+ liter:-4
+ litr:-14
+ litre:-4
+ litro:-9
+ litsea:-6
+ little:3
+ liv:-1
  live:-6
- lived:-14
- lo:5
- loads:-1
- loaf:-3
- loav:-5
+ lived:-16
+ lo:3
+ loads:-4
+ loaf:-2
+ loav:-4
  lobster:-3
- lock:-12
- lodger:-5
- loft:-5
- log:-6
+ lock:-13
+ lodger:-7
+ loft:-6
+ log:-7
  lol:-7
- long:6
- longer:1
- loo:3
- look:-4
- looks:-15
- loose:-3
+ long:9
+ longer:2
+ loo:6
+ look:-3
+ looks:-13
+ loose:-5
  loosen:-7
  lose:-8
- lost:4
- lot:-6
- lots:-4
+ loss:-1
+ lost:5
+ lot:-8
+ lots:-5
  loud:-2
- love:-6
- loved:-1
- loves:-8
- low:-15
- lower:-9
- lowest:2
+ love:-4
+ loves:-7
+ low:-21
+ lower:-8
+ lowest:-1
  luck:-1
- lucki:-11
- lucky:-6
+ lucki:-13
+ lucky:-9
  lukewarm:-11
  lump:5
- lumps:-6
- lunch:-6
- lunett:-1
+ lumps:-9
+ lumpy:3
+ lunch:-5
+ lunett:-2
  lungful:-1
+ lungs:2
  luxury:-1
  lye:1
- lyes:-10
- lyeward:4
- lying:7
- m:-9
- ma:-3
- macadamia:-5
+ lyes:-11
+ lyeward:6
+ lying:4
+ m:-8
+ ma:-1
+ macadamia:-6
  machine:-4
- mad:7
+ mad:5
+ madam:-7
  madder:-9
  made:-8
  magazine:-3
- magnet:-7
- mail:-6
- main:6
- mains:-8
- mais:-3
+ magnet:-8
+ mail:-7
+ main:7
+ mains:-7
+ mais:-4
  mak:-5
- make:-17
- maker:-6
- makes:-11
- mal:8
+ make:-15
+ maker:-7
+ makes:-8
+ mal:2
  malt:-1
- mama:-12
- man:-14
- manag:-1
- mango:-7
- mann:9
- mano:2
- manos:-14
- many:-19
- mar:-5
+ mama:-9
+ man:-12
+ manag:-2
+ manage:-1
+ mango:-9
+ mann:7
+ mano:1
+ manos:-15
+ manteca:-1
+ many:-17
+ mar:-4
  marbl:-2
- march:-12
+ marble:-2
+ march:-11
  marche:-1
- mare:-5
+ mare:-6
  marga:-5
- margaret:-2
- margarine:-1
- margin:-7
- mari:9
- marido:12
- marie:-3
- marigold:-1
- marit:-5
+ margaret:-1
+ margin:-6
+ mari:6
+ marido:10
+ marie:-5
+ marit:-4
+ mark:1
  market:-13
- marri:-6
- marta:-1
+ marks:1
+ marri:-10
  mas:-13
- mash:-11
+ mash:-10
  masher:-6
- mask:-9
- mass:-5
- master:-2
+ mask:-10
+ mass:-4
+ master:-4
  masterbatch:-3
  mat:-3
- match:-6
- mate:3
- material:-9
+ match:-3
+ mate:2
+ material:-10
  maths:-3
- matter:7
- max:-1
- may:-1
- maybe:4
- me:-1
+ matter:8
+ max:-2
+ may:-2
+ maybe:8
+ me:1
+ meadow:-1
  means:-12
- meant:-11
- meanwhile:2
- measur:-4
- measure:-4
- mechanic:-8
+ meant:-10
+ meanwhile:4
+ measur:-6
+ measure:-8
+ mechanic:-9
  medium:-6
  meet:-1
  meets:-1
  mehr:-4
- mein:-2
- meine:-9
- meiner:12
- melange:12
+ meine:-8
+ meiner:9
+ melange:13
  melt:-2
  melts:-7
  member:-7
- memory:-6
- men:-8
- menthol:-17
- mention:-8
- mentor:-2
- merci:-10
- mes:8
- mess:-8
+ memory:-5
+ men:-5
+ menthol:-14
+ mention:-10
+ merci:-9
+ mes:9
+ mess:-12
  messag:6
  message:-7
  metal:-7
- meter:-7
- method:-7
- metio:15
- metr:-2
- metric:-5
+ meter:-6
+ method:-10
+ metio:12
+ metr:-1
+ metric:-8
  mezcla:-7
- mi:8
- mica:-15
- mich:-5
+ mi:6
+ mica:-18
+ mich:-3
  microwave:10
- mid:-3
- middle:2
+ mid:-1
  midnight:4
- might:-4
- mild:-19
- miles:-7
- milk:2
- milky:-6
- mill:-10
- min:-3
+ miel:1
+ might:-2
+ mild:-17
+ milder:-1
+ miles:-6
+ milk:-1
+ milky:-5
+ mill:-8
+ min:-2
  mind:3
  mine:6
- mini:5
- minimum:-1
+ mini:3
+ minimum:-2
  mins:9
- mint:-6
- minus:-5
- minut:-6
+ mint:-7
+ minus:-6
+ minut:-9
  minute:-2
- minuten:10
+ minuten:9
  minuto:-16
- mir:-3
+ mir:-4
  mis:3
- mishap:-3
- misread:-5
- miss:-8
- mistak:-1
- mistake:7
+ mishap:-5
+ misread:-4
+ miss:-12
+ mist:1
+ mistake:9
  mistook:9
- mit:7
- mitts:3
+ mit:5
+ mitts:4
  mix:4
- mixed:8
- mixer:-5
+ mixed:7
+ mixer:-3
  mixes:5
- mixeur:-8
- mixture:-2
- ml:-4
+ mixeur:-7
+ mixture:-3
+ ml:-7
  mm:-1
  modern:-9
- moi:-9
- molde:6
- mom:-6
+ moi:-8
+ mold:-2
+ molde:7
+ molds:-1
+ mom:-7
  moment:3
- mon:7
- monday:1
- money:-6
+ mon:6
+ monday:-1
+ money:-9
  monsoon:-1
- month:-2
- mood:-1
+ month:-3
+ mood:-2
  moon:-5
  mop:-3
  mopp:7
- more:-19
- morn:2
- mosquito:4
- most:10
- mother:-9
- motor:-1
- mould:-14
- mouldy:-9
- moule:6
- mountain:-7
- mousse:-9
- mouth:9
+ more:-17
+ morn:4
+ mosquito:-2
+ most:11
+ mother:-8
+ mould:-15
+ mouldy:-6
+ moule:5
+ mountain:-6
+ mousse:-7
+ mouth:11
  mouthful:8
- mov:2
- move:-5
- moved:-10
- moves:-3
- mr:8
+ mov:3
+ move:-6
+ moved:-7
+ moves:-2
+ mr:6
  mrs:-6
- much:-18
- mucho:16
- mud:-9
- muddy:-1
- muffin:-8
- mug:1
- multipli:-4
- mum:-3
+ much:-16
+ mucho:15
+ mud:-10
+ muffin:-7
+ mug:2
+ multipli:-3
+ mum:-2
  mund:8
  mush:-1
- music:-2
- muss:-1
- must:1
- mustard:-8
- mutton:-7
- muzzle:13
- myself:9
- n:3
+ music:-4
+ muss:2
+ must:-1
+ mustard:-5
+ mutton:-5
+ muzzle:11
+ myself:11
+ n:4
+ na:-5
  nach:5
- nachsten:6
- nah:6
- nail:-3
- nails:8
- name:-18
- named:-4
- names:-9
- nan:-10
+ nachsten:1
+ nah:5
+ nail:-6
+ nails:9
+ namaste:-1
+ name:-16
+ named:-2
+ names:-8
+ nan:-5
+ naoh:1
  nap:-1
  napkin:-2
  narrow:-14
  nase:-3
  natronlauge:17
+ natural:7
  nbsp:-6
- ndash:-10
- ne:-7
- near:-18
- nearer:-2
- nearest:-10
- neat:1
- neck:3
- need:-8
- needle:-1
- neednt:-1
- needs:-9
- neem:-8
- negative:-7
- neighbour:-9
- neither:-5
- nephew:5
+ ndash:-11
+ ne:-6
+ near:-19
+ nearer:-4
+ nearest:-8
+ neat:4
+ neck:4
+ need:-9
+ needle:-3
+ neednt:-2
+ needs:-12
+ neem:-9
+ negative:-6
+ neighbour:-10
+ neither:-2
+ nephew:3
  nerv:-4
- nervou:-9
- net:-4
- nettle:-4
+ nervou:-12
+ net:-5
+ nettle:-3
  neutral:1
- neutralis:8
- neutralise:4
- never:-9
+ neutralis:12
+ neutralise:7
+ never:-10
  new:-8
- newbie:-7
- newcomer:-3
+ newbie:-6
+ newcomer:-2
  news:5
- newsletter:-6
- newspaper:-1
- next:-5
+ newsletter:-7
+ newspaper:-4
+ next:-3
  nez:11
- ni:-12
- nice:-15
- nicer:-2
+ ni:-11
+ nice:-13
+ nicer:-3
  nicht:3
- nick:7
- niece:-7
- night:6
+ nick:8
+ niece:-6
+ night:7
  nine:-3
  nineteen:-5
- ninety:-11
- ninos:-12
+ ninety:-13
+ ninos:-10
  nitrile:-9
  no:-2
- nobody:-23
+ nobody:-24
  noch:10
  non:-3
- none:-10
- noon:-4
- noor:-1
- nor:-1
+ none:-13
+ nonsense:-6
+ noon:-2
+ nor:6
  normal:-11
- north:-3
- nos:-7
- nose:2
- nostril:10
- not:-2
+ north:-1
+ nos:-8
+ nose:3
+ nostril:9
+ not:-4
  note:5
- notebook:-15
+ notebook:-16
  noted:-1
- notes:-19
+ notes:-18
  noth:-5
- notic:7
- notice:6
- nov:-2
- november:-9
- now:16
+ notic:8
+ notice:8
+ nougat:2
+ nov:-1
+ november:-8
+ now:19
  nowhere:-3
- nr:-5
+ nr:-6
  numb:12
- number:-15
- nur:5
- nurse:-1
+ number:-18
+ nur:8
  nursery:-5
  nut:-2
- nuts:-8
- o:-6
- oak:-11
- oat:-8
+ nuts:-7
+ o:-5
+ oak:-12
+ oat:-10
  oatmeal:-6
- oats:-15
- obviou:-1
- obvious:-6
+ oats:-16
+ obvious:-7
  oclock:1
- october:-4
- odd:4
- oddly:-3
- oder:-5
- oeil:3
- off:4
+ october:-5
+ odd:3
+ oddly:1
+ oder:-3
+ oeil:2
+ of:-1
+ off:5
  offcut:-1
+ offer:-3
  office:-4
- often:-6
- oh:7
- ohio:-1
- ohne:-6
- oi1:-2
+ often:-5
+ oh:4
+ ohne:-4
+ oi1:-1
  oil:-2
- oiled:-2
+ oiled:-4
  oils:-12
- oily:-8
- ojo:4
- ojos:-7
- ok:-15
+ oily:-10
+ ojo:-1
+ ojos:-6
+ ok:-17
  okay:-10
- ola:10
- old:5
- older:-5
- oldest:-6
- olds:-7
- oleic:-9
- olein:-1
+ ola:2
+ old:8
+ older:-7
+ oldest:-5
+ olds:-10
+ oleic:-12
+ olein:-3
  oliv:-4
- oliva:-15
- olive:-8
+ oliva:-14
+ olive:-9
  olivenol:5
- olla:-5
- olvie:-7
+ olla:-6
+ olvie:-6
  oma:-6
- omg:10
- on:-6
- once:-17
+ omg:11
+ on:-7
+ once:-20
  one:-1
- ones:-9
- onion:4
- only:-6
+ ones:-11
+ onion:3
+ only:-4
  onto:-1
  oo:-2
- op:-2
- open:6
- opens:4
- operator:-10
- opinion:-9
+ op:-1
+ open:8
+ opens:5
+ operator:-9
+ opinion:-11
  or:-10
- orange:-13
- order:-7
- ordinary:-9
- original:-4
- other:1
- otherwise:2
- ou:-9
- ouch:-7
- ought:-3
- ounc:-13
+ orange:-11
+ order:-10
+ ordinary:-7
+ original:-3
+ other:-2
+ otherwise:1
+ ou:-7
+ ouch:-6
+ ought:-9
+ ounc:-16
  ounce:-5
- ours:-10
- out:-6
+ our:2
+ ours:-11
+ out:-5
  outdoor:-14
- outside:-11
+ outside:-7
  oval:-5
- oven:-14
- over:4
+ oven:-13
+ over:3
  overall:-1
- overdo:-10
- overfat:-4
- overheat:-11
- overkill:-7
- overnight:-1
- ow:10
- owe:-7
- own:-8
+ overdo:-11
+ overfat:-5
+ overheat:-7
+ overkill:-5
+ ow:7
+ owe:-6
+ own:-7
  oxide:-11
- oyl:-4
- oz:-11
- ozs:-9
- p:-14
- pack:-4
+ oyl:-8
+ oz:-12
+ ozs:-8
+ p:-16
+ pack:-2
  packet:-1
- pad:3
- paddle:-1
- pads:-8
- page:-13
- pages:-1
- paid:1
- pail:-8
- pain:9
- paint:-6
- pair:-15
+ pad:4
+ paddle:1
+ pads:-7
+ page:-11
+ pages:-2
+ paid:3
+ pail:-7
+ pain:6
+ paint:-8
+ pair:-16
  pairs:-9
- pale:-4
- palm:-17
- palms:10
- pan:-3
- pancak:-6
- panic:-2
- panick:7
+ pale:-11
+ palm:-12
+ palms:12
+ pan:-6
+ pancak:-3
+ panic:3
+ panick:4
  pans:2
- pantry:8
+ pantry:5
+ paper:-2
+ paprika:-1
  par:2
  para:-1
- paragraph:-5
+ paragraph:-4
  parcel:-4
  parent:-1
- parfum:13
+ parfum:12
  parish:-5
- park:5
- parrot:6
- part:-9
- partial:-2
+ park:9
+ parrot:8
+ part:-10
+ participant:-1
  partner:-9
- parts:-5
- party:-5
- pas:-7
- paso:-9
- pass:-3
- past:-3
- paste:-4
- pastry:-4
- patch:7
+ parts:-9
+ party:-3
+ pas:-5
+ paso:-8
+ pass:-4
+ past:-2
+ paste:-2
+ pastry:-3
+ patch:10
  patchouli:-5
  pate:4
- patience:-12
- patient:-6
- patio:1
- patt:11
+ patience:-9
+ patient:-8
+ patio:4
+ patt:10
  pattern:-1
- paw:9
- paws:-1
- pay:-2
+ paw:7
+ paws:-2
+ pay:-3
  pays:-3
- pcs:-6
+ pcs:-5
  pct:-1
- pdf:-6
- pea:-5
+ pdf:-5
+ pea:-7
  peach:-3
- peanut:-1
- pearl:11
+ peanut:-3
+ pearl:10
  peau:-7
  peck:7
  peek:-12
- peel:8
+ peel:9
  pellet:-2
- pen:-5
+ pen:-8
  pencil:-4
+ peony:-1
  people:-15
- peppermint:6
- per:-8
- percent:-16
- percentag:-10
- perfect:-1
- perhap:-1
+ peppermint:4
+ per:-9
+ percent:-12
+ percentag:-11
+ perfume:-2
  period:-4
- perro:11
- petal:-2
+ perro:10
+ person:2
+ petal:-4
  petit:6
  petra:-3
  petroleum:-10
  pets:-7
- peu:-12
- peut:-3
- ph:-6
- pharmacy:-2
- phase:-7
- phone:-7
+ peu:-14
+ peut:-4
+ ph:-11
+ phase:-8
+ phone:-8
  photo:-2
- photograph:-2
- pica:-11
- pick:-5
- picks:-3
- pictur:-3
- picture:-5
- pie:-5
+ photograph:-1
+ piano:-1
+ pica:-9
+ pick:-3
+ picks:-2
+ pictur:-4
+ picture:-3
+ pie:-6
  piec:-5
- piece:-6
- pied:-6
- pieds:-5
- piel:-4
+ piece:-7
+ pied:-8
+ pieds:-3
+ piel:-2
  pies:-5
  pig:6
- pigs:-3
- pillow:-9
- pillowcase:-5
- pin:8
- pinch:7
- pine:-5
- pinhole:-5
+ pigs:-2
+ pillow:-11
+ pillowcase:-3
+ pin:6
+ pinch:6
+ pine:-4
+ pinhole:-8
  pink:4
  pint:-10
- pints:-12
+ pints:-11
  pipe:-6
- pipette:8
+ pipette:7
  pique:-11
- pitcher:13
- pizza:-8
- pko:-6
- place:1
- plain:-14
- plan:-9
- plane:-7
- plann:-8
- plant:-2
- plaster:4
- plastic:-7
+ pitcher:10
+ pizza:-6
+ pko:-7
+ plac:-1
+ place:3
+ plain:-18
+ plan:-11
+ plane:-6
+ plann:-5
+ plaster:3
+ plastic:-3
  plate:-14
- play:8
- pleas:-9
- please:-11
- plenty:-8
- plop:3
- plopp:10
- pls:-11
+ play:5
+ pleas:-7
+ please:-16
+ plenty:-7
+ plop:2
+ plopp:7
+ plot:-1
+ pls:-10
  plum:9
- plumber:-1
- plus:-3
- plz:-9
- pm:-4
- po:-12
- pocket:-6
- poco:1
- point:-6
- poison:10
+ plus:-4
+ plz:-12
+ pm:-1
+ po:-11
+ pocket:-3
+ poco:2
+ point:-3
+ poison:9
  poked:6
- poland:-1
- polish:-10
- polvo:7
- polypropylene:-2
- pomace:-11
+ polish:-9
+ polvo:9
+ polypropylene:-1
+ pomace:-12
  pool:-3
- poor:-1
- pop:4
- popp:8
- poppy:-6
+ poor:2
+ pop:6
+ popp:7
+ poppy:-7
  por:12
  porcelain:7
- porch:-6
+ porch:-5
  pork:-3
  porque:-1
- porridge:-7
+ porridge:-6
  porto:-2
  portugal:-6
- possible:-1
- post:-11
- postman:-12
+ possible:-2
+ post:-10
+ postman:-9
  posts:-4
- pot:-4
- potasa:-9
- potash:2
- potasse:11
- potato:-15
- pots:-8
- pottery:-2
- pound:-10
- pour:-3
+ pot:-1
+ potasa:-8
+ potasse:5
+ potassium:2
+ potato:-14
+ pots:-10
+ pottery:-3
+ pound:-6
+ pour:-2
  pours:-12
- powder:-5
+ powder:-6
  power:-5
- pp:-5
- precise:-2
- prefer:-5
- premix:-4
+ pp:-7
+ pre:-1
+ precise:-1
+ prefer:-8
+ premix:-7
  prep:-2
  prepar:-2
  prepare:-14
- pres:7
- present:-5
- preservative:-6
- press:-12
- pretty:-10
- previou:-6
+ pres:6
+ present:-2
+ preservative:-4
+ press:-13
+ pretty:-11
+ previou:-8
  pric:-8
- price:-16
+ price:-14
  prickl:7
- prickle:3
- pride:-10
- print:4
+ prickle:-2
+ pride:-12
+ print:5
  printer:-5
- printout:-7
- pris:10
- probab:4
+ printout:-6
+ pris:11
+ probab:6
  problem:-7
  procedure:-1
- product:-7
+ proces:1
+ product:-6
  production:-1
- project:-6
- projection:14
- promis:-6
- promise:-6
+ program:-1
+ project:-7
+ projection:10
+ promis:-5
+ promise:-4
  proper:-8
- proportion:-3
- proud:-10
+ proportion:-1
+ proud:-5
  prov:-1
- prove:-6
- ps:5
+ prove:-5
+ ps:8
  psoriasi:-3
- pub:-2
+ pub:-5
  publish:-3
- puck:-3
- pucks:-5
- pudd:-8
- puddle:14
- puede:-7
- puff:4
- puffy:6
- pull:4
+ puck:-5
+ pucks:-4
+ pudd:-7
+ puddle:12
+ puede:-6
+ puff:7
+ puffy:10
+ pull:7
  pulse:-7
- pumice:-11
- pump:-5
- pumpkin:-6
- pup:3
- pupil:-4
- puppy:4
+ pumice:-8
+ pump:-7
+ pumpkin:-7
+ pup:4
+ pupil:-6
+ puppy:2
  pure:-10
  puree:-9
- purity:-8
- purple:-5
- purpose:-7
- push:5
- put:-1
- puts:-10
- puzzle:-3
- pvc:-6
- pyrex:1
- q:6
- qa:-1
+ purity:-13
+ purple:-3
+ purpose:-6
+ push:4
+ put:-5
+ puts:-8
+ putty:-1
+ puzzle:-1
+ pvc:-7
+ pyrex:-3
+ q:8
  qty:-9
- quantity:-10
- quart:-1
- quarter:-6
- que:3
- quedo:2
+ quantity:-8
+ quart:-2
+ quarter:-2
+ que:2
+ quedo:1
  queen:-6
  quelle:-11
- quemo:-1
+ quemo:-2
  query:-1
- question:-9
- qui:6
+ question:-6
+ qui:3
  quick:1
  quicker:-1
- quid:-1
- quiero:-6
- quiet:5
- quite:1
- quot:-1
- quote:-7
- r:2
+ quid:-2
+ quiero:-7
+ quiet:4
+ quote:-9
+ r:3
  rabbit:11
- rack:-3
+ rack:-2
  racks:-5
  radiator:-4
  radio:-5
- rag:9
- rain:-7
- rainwater:-9
- rainy:-5
- raise:-7
+ rag:11
+ rain:-13
+ rainwater:-11
+ rainy:-6
+ rais:5
+ raise:-6
  ran:3
  rancid:-7
- rang:-1
- range:-8
- rapese:-10
- rash:-5
- rate:-10
+ rang:-2
+ range:-7
+ rapese:-9
+ rapsol:-1
+ rash:-4
+ rate:-8
  rather:-7
  ratio:-1
  raus:-10
  raw:7
- razor:-8
- rbd:-2
- rbo:-8
- re:-1
- reach:-16
+ razor:-7
+ rbd:-1
+ rbo:-10
+ re:-3
+ reach:-15
  react:-1
- read:-7
- reader:-8
- reads:-10
- ready:-7
- real:-8
+ read:-12
+ reader:-7
+ reads:-7
+ ready:-9
+ real:-14
  realis:-8
- reason:-7
- reasonable:-11
- rebatch:-5
- recall:-7
- receipt:-2
+ reason:-4
+ reasonable:-7
+ rebatch:-6
+ recall:-5
+ receipt:-1
  receiv:-2
- recette:-6
- recip:-2
+ recette:-7
+ recip:-1
  recipe:-7
  recipie:-5
- reckon:-13
- recommend:-7
- record:-7
- recu:11
+ reckon:-10
+ recommend:-6
+ record:-4
+ recu:15
  red:9
- refin:-5
- refus:1
- regard:-16
- register:-3
- regular:-1
- remain:-6
+ refin:-1
+ refus:2
+ regard:-11
+ register:-4
+ regular:-2
+ remain:-11
  remark:-8
- remember:-10
+ remember:-11
  render:-14
- renverse:-3
+ rent:-1
+ renverse:-2
  repeat:-6
- replacement:-5
- reply:-8
+ replac:-2
+ replacement:-2
+ reply:-6
+ report:-1
  repost:-1
- request:-4
- rescu:-1
+ request:-5
+ rescue:-1
  residue:11
  respect:-2
  respire:9
- respirer:-7
- rest:-14
- restaurant:-4
+ respirer:-5
+ rest:-11
+ restaurant:-5
  result:-3
  retir:-5
- return:-7
- rev:-6
- reverse:-1
- ribbon:2
- rice:-14
- riced:-4
+ return:-9
+ reunion:-1
+ rev:-5
+ rezept:-1
+ ribbon:-3
+ rice:-11
+ riced:-7
  rich:-7
  ricin:-6
- ricino:-3
+ ricino:-4
  rid:-11
- rien:-1
- right:-6
- rindertalg:-7
- ring:3
- rins:13
+ right:-7
+ rim:-1
+ rindertalg:-9
+ ring:7
+ rings:1
+ rins:18
  rinse:3
  ripen:-6
- rises:-4
- risk:-2
- rizinu:-8
- road:-7
+ rises:-2
+ risk:-1
+ river:1
+ rizinu:-11
+ road:-8
  roast:-5
- robin:-6
+ robin:-5
  rock:-7
- roja:-7
+ roja:-6
  roll:6
- roof:4
+ roof:2
  room:-4
  roommate:-1
- root:-3
+ root:-2
  rope:-9
- ropes:-4
- rose:-3
+ ropes:-2
+ rose:-5
  rosemary:-18
- rot:8
- roug:12
- rouge:7
+ rot:12
+ roug:14
+ rouge:5
  rough:-11
- round:6
- row:-9
- rub:-2
+ round:7
+ row:-6
+ rows:-1
+ rspo:-2
+ rub:-3
  rubb:7
- rubber:-7
- rubbish:-7
- rubs:-6
- rug:-3
- rugby:-4
- ruhren:-1
+ rubber:-5
+ rubbish:-10
+ rubs:-5
+ rug:-2
+ rugby:-2
+ ruhren:-2
  ruin:-11
- rule:-15
+ rule:-17
  ruler:-2
- rules:-8
+ rules:-10
  rum:-2
- run:-5
- runn:-5
- runny:13
- runs:1
+ run:-4
+ runn:-4
+ runny:17
+ runs:2
+ rush:2
  rustic:-4
- rusty:-5
- s0ap:-3
- s:-9
- sack:2
- sad:-7
+ rusty:-6
+ s0ap:-2
+ s:-8
+ sack:3
+ sad:-5
  saddle:-1
- safe:-20
- safety:-7
- sage:-6
+ safe:-22
+ safety:-4
+ sage:-7
  said:-7
- saindoux:-1
  saint:-5
- salad:-6
+ salad:-5
  sale:4
- salio:3
- salpico:11
- salt:5
- salto:8
- salty:-2
- salve:-1
- same:-5
- sampl:8
+ salio:2
+ salpico:12
+ salt:2
+ salto:6
+ salty:-1
+ same:-6
+ sampl:9
  sample:-2
- sand:17
- sandal:12
+ sand:13
+ sandal:13
  sandalwood:-1
- sandpaper:6
- sandwich:-9
- sane:-12
- sanity:-8
+ sandpaper:5
+ sandwich:-11
+ sane:-11
+ sanity:-10
  sank:-6
- sans:9
- saponification:-10
- sat:1
- saturday:-1
- sauce:-8
- saucer:1
- sausag:4
- save:-10
- saved:-3
+ sans:6
+ saponification:-9
+ sat:3
+ saturday:-6
+ sauce:-6
+ saucer:3
+ sausag:7
+ save:-11
+ saved:-4
  saves:-2
  savon:-3
  saw:-3
- say:-14
- says:-5
+ say:-11
+ says:-4
  sb:-1
  scal:-12
- scald:2
- scale:-14
+ scale:-11
+ scalp:1
  scar:-7
  scare:-4
- scary:-2
- scent:-21
- schlimm:6
- schmierseife:6
+ scary:-4
+ scent:-19
+ schlimm:9
+ schmierseife:4
  schon:8
- school:-10
- science:-6
- scoop:-1
- scorch:-3
- scout:-3
- scrap:9
- scrape:6
- scraping:1
+ school:-9
+ science:-8
+ scoop:2
+ scorch:-2
+ scout:-2
+ scrap:11
+ scrape:7
+ scraping:4
  scratch:9
- scratchy:1
+ scratchy:-1
  scream:6
- screen:2
- screw:-4
- scribbl:-2
- scrub:-8
- scrubb:-2
- se:-5
- sea:-6
- seal:-6
- seam:1
- sec:5
+ screen:3
+ screw:-7
+ scribbl:-3
+ scrub:-9
+ scrubb:-3
+ se:-2
+ sea:-7
+ seal:-8
+ seam:-1
+ sec:7
  second:-12
  section:-1
  see:4
- seed:-6
- seeds:-6
- seem:-9
- seems:1
+ seed:-8
+ seeds:-8
+ seem:-8
+ seems:-1
  seen:-5
- sees:-7
- seife:-9
- seifenleim:5
- seit:12
- seiz:-9
- seize:6
- self:7
- sell:-8
- seller:-2
- sells:-7
+ sees:-4
+ seife:-8
+ seifenleim:3
+ seit:13
+ seiz:-11
+ seize:8
+ self:9
+ sell:-10
+ seller:-6
+ sells:-5
  send:-9
- sense:-5
- sensible:-14
- sensitive:-14
+ sense:-6
+ sensible:-15
+ sensitive:-13
  sent:-2
- separat:-6
- separate:-7
- separation:-1
- sept:-3
- september:-5
- sesame:-7
- set:-8
- sett:-7
- settle:1
- seven:-11
+ sentence:-1
+ separat:-10
+ separate:-8
+ separation:-3
+ sept:-1
+ september:-4
+ serv:-1
+ sesame:-4
+ set:-14
+ sets:-2
+ sett:-11
+ settl:1
+ seven:-9
  seventeen:-5
- seventy:-6
- several:-1
- sew:-2
+ seventy:-7
+ several:-2
+ sew:-3
  sf:-18
  shade:4
  shae:-1
- shak:-6
- shake:3
- shaken:1
- shall:-7
- shampoo:-14
- shap:-11
- shape:5
- shar:-9
- share:-7
+ shak:-8
+ shake:-2
+ shaken:2
+ shall:-6
+ shampoo:-15
+ shap:-12
+ shape:4
+ shar:-8
+ share:-8
  sharp:-14
- shatter:-7
- shav:-11
- shave:-5
- shaving:-1
- she:12
- shea:-11
- sheabutter:-3
- shearer:-3
- shed:-1
+ shatter:-9
+ shav:-7
+ shave:-6
+ she:11
+ shea:-14
+ sheabutter:-4
+ shearer:-1
+ shed:-2
  sheep:-4
- sheet:-15
- shelf:-11
+ sheet:-17
+ shelf:-9
+ shell:-2
  shelter:-2
- shes:12
+ shes:11
  shield:-16
- shift:-8
- shilling:-3
- shine:-5
- shins:-6
- shiny:-4
- ship:-7
- shirt:2
+ shift:-9
+ shilling:-2
+ shin:3
+ shine:-2
+ shins:-5
+ shiny:-8
+ ship:-8
+ shirt:4
  shoe:5
- shoebox:-8
- shoes:-12
- shook:-4
- shop:-16
- shopp:-4
- shops:-5
+ shoebox:-5
+ shoes:-10
+ shook:-2
+ shop:-15
+ shopp:-3
+ shops:-9
  short:-3
- shorten:-8
- shot:4
- should:-11
- shoulder:-15
- shout:-1
- show:1
+ shorten:-9
+ shot:1
+ should:-10
+ shoulder:-17
+ shout:1
+ show:-1
  shower:-2
- shown:-1
- shows:-9
- shrank:-1
- shred:8
+ shown:-3
+ shows:-8
+ shrank:-3
+ shred:7
  shrink:-1
  shut:11
- si:-6
+ si:-7
  sich:10
- sick:-8
+ sick:-9
  side:4
- sides:-8
- sideway:-1
+ sides:-5
+ sideway:-2
  sie:1
  siev:-3
- sieve:3
- sign:-6
- signal:-3
- silicone:-11
- silk:-5
- silky:3
- sill:-7
- silly:-8
- simmer:-1
- simp:-5
+ sieve:1
+ sign:-3
+ signal:-4
+ silicone:-8
+ silk:-7
+ silky:7
+ sill:-6
+ silly:-7
+ simmer:-2
+ simp:-4
  simple:-6
  sin:9
  since:16
- sind:8
- sing:12
- single:-5
- sink:-7
- sinks:-3
- sip:1
+ sind:10
+ sing:9
+ single:-4
+ sink:-3
+ sinks:-2
+ sip:3
  sipp:-2
- sister:-7
- sit:-2
- site:-1
- six:-3
- sixteen:-6
- sixty:-10
- size:-1
- sized:-6
- ski:-8
- skimm:-5
- skin:1
+ sister:-5
+ sits:-4
+ sitt:2
+ six:-7
+ sixteen:-9
+ sixty:-7
+ sized:-5
+ ski:-9
+ skimm:-7
+ skin:3
+ skinny:-1
  skip:-3
- skipp:-3
+ skipp:-6
  skull:-4
- slab:-4
- slabs:-6
- slapp:4
- sleep:-13
- sleev:-3
- sleeve:1
- slept:-4
- slic:-2
- slice:4
- slick:-6
- slid:1
- slight:-12
- slime:-6
- slimy:-1
- slip:-3
- slipp:10
- slipper:6
+ slab:-7
+ slabs:-5
+ slapp:3
+ sleep:-10
+ sleev:-5
+ slept:-6
+ slic:2
+ slice:5
+ slick:-3
+ slid:2
+ slight:-11
+ slime:-4
+ slimy:-3
+ slip:-2
+ slipp:17
+ slipper:10
  slippery:-3
- slips:-6
- slopp:7
- slosh:1
- slow:-4
+ slips:-7
+ slopp:6
+ slosh:-2
+ slow:-8
  slug:-9
- slush:-9
- small:-9
- smart:14
- smear:-5
- smel:-3
+ slush:-8
+ smalec:-1
+ small:-7
+ smart:12
+ smear:-4
+ smel:-5
  smell:-8
  smelt:-1
- smok:9
+ smok:7
  smoke:-6
  smooth:4
  smudge:-3
- sneez:10
- sneeze:-10
- sniff:3
- snow:-8
- so:-13
- soak:10
- soap:2
+ snail:9
+ snapp:1
+ sneez:7
+ sneeze:-9
+ sniff:-1
+ snow:-12
+ so:-15
+ soak:7
+ soap:3
  soaper:-8
- soapmak:-5
+ soapmak:-6
  soaps:-12
- soapy:9
- sock:6
- socke:10
- socks:13
+ soapy:6
+ sock:8
+ socke:11
+ socks:8
  soda:-1
- sodium:1
  soduim:-4
- sofa:4
- soft:-4
- soften:-2
- softer:-5
- sohn:1
- soil:-9
- soir:8
- sold:-12
- soles:12
- soleseife:-7
- solid:-5
- some:8
- somebody:-13
+ sofa:2
+ soft:-9
+ soften:-3
+ softer:-6
+ soil:-10
+ soir:6
+ sold:-13
+ soles:10
+ soleseife:-6
+ solid:-2
+ solvent:9
+ some:9
+ somebody:-14
  somehow:-2
  someone:-20
- someth:-2
- somewhere:2
- son:-3
+ someth:-4
+ son:-4
  sons:1
  soon:4
  sooner:-8
- sooo:-1
- sore:3
- sorry:-12
- sort:-2
+ sooo:1
+ sore:5
+ sorry:-15
+ sort:-1
  sosa:2
- soude:-2
- sound:-13
- soup:-10
- source:-1
- sous:2
- south:-6
+ soude:-3
+ sound:-9
+ soup:-8
+ source:-3
+ sous:1
+ south:-5
  soy:-5
- soybean:-8
- spa:1
- spaniel:1
- spare:-8
- spat:12
- spatula:9
+ soybean:-7
+ spa:2
+ spare:-12
+ spat:13
+ spatula:7
  speak:-6
- spearmint:-5
- speck:-11
+ spearmint:-2
+ speck:-12
  speed:-6
- spell:6
- spend:-1
- spent:-4
+ spell:4
+ spend:-2
+ spent:-3
  spice:-2
- spicy:-4
- spill:-1
+ spicy:-2
+ spill:-3
  spilt:6
- spinach:-1
- spirit:3
- spirulina:-7
- spit:7
- spitt:8
- splash:12
+ spinach:-3
+ spirit:-2
+ spirulina:-9
+ spit:8
+ spitt:11
+ splash:9
  splatter:11
- split:10
- splitt:7
- spoil:-3
- sponge:-12
- spoon:5
- spoonful:-3
- spot:7
- spr:-13
- spray:9
- spread:-1
- spreadsheet:-4
+ split:9
+ splitt:9
+ spoil:-4
+ sponge:-11
+ spoon:4
+ spoonful:-5
+ spot:5
+ spots:-1
+ spott:-4
+ spr:-14
+ spray:7
+ spread:-2
+ spreadsheet:-6
  sprig:-8
- sprinkl:-7
- sprinkle:-6
+ sprinkl:-12
+ sprinkle:-8
  spritz:7
- spritzer:12
- square:-6
- squash:8
+ spritzer:11
+ square:-4
+ squash:9
  squeak:-8
- squirt:9
- sry:-12
+ squirt:7
+ sry:-9
  st:-6
- stable:1
- stag:-1
- stage:-2
- stain:-10
- stainles:-9
- stair:-12
- stall:-8
- stamp:-13
- stand:-11
+ staff:1
+ stage:-5
+ stain:-11
+ stainles:-7
+ stair:-13
+ stall:-11
+ stamp:-14
+ stand:-9
  standard:-11
- stank:8
- stars:-1
- start:-1
- static:-8
- stay:-12
- stays:-10
- steam:-3
- stearic:-8
- stearin:-6
- steel:-11
+ stank:10
+ start:2
+ stat:-2
+ static:-7
+ stay:-4
+ stays:-14
+ steam:-1
+ stearic:-7
+ stearin:-5
+ steel:-12
  steep:-5
- stelle:10
- step:-8
- stepp:-4
+ stelle:11
+ step:-6
+ stepp:-2
  steps:-7
- stick:-1
- stickblend:-6
- sticker:-1
- sticky:3
- stiff:-6
- still:3
- sting:6
+ stick:-13
+ stickblend:-7
+ sticky:-1
+ stiff:-4
+ still:5
+ sting:5
  stink:-13
- stir:-9
- stirr:2
- stirs:-9
- stock:-4
- stole:-1
- stomach:9
- stone:-2
- stood:-3
- stool:11
- stop:1
+ stir:-12
+ stirs:-7
+ stock:-5
+ stole:-3
+ stomach:8
+ ston:-2
+ stone:-3
+ stood:-6
+ stool:17
  stopp:-13
- store:-16
+ stops:-2
+ store:-11
  storm:-13
  story:-7
- stout:-14
+ stout:-11
+ stove:-4
  str:2
- straight:-1
- strain:-3
- strange:3
- strap:4
- straw:-5
- strawberry:-11
+ strain:-5
+ strange:2
+ stranger:-1
+ strap:6
+ straw:-4
+ strawberry:-10
  streak:11
- stream:7
- street:-3
+ stream:6
+ street:-2
  strength:-10
- stretch:-4
+ stretch:-2
  strict:-3
  string:-1
- strip:4
+ strip:5
  stripe:6
- stripp:-6
- strong:-6
- stronger:-1
- stuck:-1
- student:4
- stuff:-2
+ stripp:-7
+ strong:-9
+ stronger:-2
+ student:3
+ stuff:-4
  stunden:6
- stupid:9
- style:-2
- subject:-4
- such:6
- suck:9
+ stung:-4
+ stupid:7
+ style:-3
+ subject:-5
+ such:5
+ suck:8
  sudden:-1
  suds:-1
- suet:-8
- sugar:1
- suis:12
+ suet:-9
+ suis:11
  suit:-7
- sum:-10
+ sum:-6
  summer:-8
  sums:-7
  sun:-2
- sunburn:-5
+ sunburn:-6
  sunburnt:6
  sunday:-11
- sunflower:-1
- sunflwer:-5
+ sunflower:-4
+ sunflwer:-8
  super:1
  superfat:-23
- superfatt:-6
+ superfatt:-5
  supervisor:-7
  supp:-4
- supplier:-6
- suppos:-6
- suppose:-9
+ supper:6
+ supplier:-5
+ suppos:-5
+ suppose:-13
  sure:-9
- surface:5
- surgra:-17
- surprise:-4
+ surface:1
+ surgra:-15
+ surprise:-3
+ survive:-1
  suspect:-3
- swallow:5
- swap:-12
+ swallow:6
+ swap:-15
  swapp:-11
- swear:-9
- sweat:-3
- sweaty:10
- sweep:-10
- sweet:-5
- swell:9
- swept:-6
- swig:1
+ swear:-6
+ sweat:-5
+ sweaty:11
+ sweep:-11
+ sweet:-6
+ swell:7
+ swept:-5
+ swig:5
  swimm:-8
- swirl:-18
- switch:-5
- swollen:13
- swore:-8
- t:-8
- ta:-12
- tab:-2
- tabl:-7
- table:4
- tablespoon:1
- tablet:-1
- tack:2
- taffy:5
+ swirl:-15
+ switch:1
+ swollen:16
+ swore:-11
+ t:-10
+ ta:-11
+ tab:-1
+ tabl:-8
+ table:3
+ tablespoon:3
+ tablet:-2
+ tabs:-1
+ tack:1
+ taffy:8
  tag:-11
- tags:-3
- tail:-3
- tak:-8
- take:1
- taken:5
- takes:-19
- tale:-4
+ tags:-4
+ tail:-1
+ tak:-10
+ taken:4
+ takes:-21
+ tale:-3
  talk:-3
- tall:-1
- tallow:-5
+ tall:-3
+ tallow:-7
  tan:-7
- tank:-5
- tap:-1
- tape:-8
- taped:-3
+ tank:-4
+ tape:-10
+ taped:-5
  tapp:7
  tar:-4
- tare:-14
- tared:-7
- target:-7
- tast:2
+ tare:-12
+ tared:-8
+ target:-9
+ tast:4
  taste:-6
- tattoo:-13
+ tattoo:-10
  taught:-8
  tbh:-1
  tbsp:-5
- td:-10
+ td:-9
  tea:2
- teach:-12
- team:-8
- tear:2
- tears:-8
- teaspoon:-5
- technical:-7
- teenage:-3
- teenager:-2
- teeth:-6
- teh:9
- tel:-1
- telephone:-2
+ teach:-13
+ teacher:-2
+ team:-5
+ tear:1
+ tears:-5
+ teaspoon:-1
+ technical:-9
+ technician:-1
+ teenage:-5
+ teenager:-1
+ teeth:-8
+ teh:6
+ tel:-4
+ telephone:-1
  tell:-5
- tells:-4
- temp:-13
- temperatur:3
- temperature:-11
- temps:-6
- ten:-6
- tender:11
- tengo:6
- tenia:-1
- tenth:-9
+ tells:-2
+ temp:-11
+ temperatur:1
+ temperature:-14
+ temps:-5
+ ten:-8
+ tender:9
+ tengo:5
+ tenia:-2
+ tenth:-10
  term:-3
  terrace:-4
- terrible:-2
- terrier:-8
- test:-13
- tester:-6
- tests:-8
- tete:-5
- text:-2
- textur:1
- texture:-1
- th:-3
- than:-17
- thank:-19
+ terrazzo:-1
+ terrible:-4
+ terrier:-5
+ test:-11
+ tester:-4
+ tests:-7
+ tete:-7
+ text:3
+ textur:4
+ texture:-3
+ th:-2
+ than:-11
+ thank:-18
  that:-1
- thats:10
- the:-2
+ thats:7
+ the:-3
  their:4
- them:-5
+ them:-4
  then:-6
- ther:13
- there:10
+ ther:14
+ there:9
  thereabout:-1
- therefore:-5
- therell:-5
- thermometer:-3
- these:-9
+ therefore:-6
+ therell:-7
+ thermometer:-4
+ these:-11
  they:8
- theyd:-8
+ theyd:-7
  theyll:-1
- theyve:8
- thick:-6
- thicken:-13
- thickener:-5
- thicknes:-7
- thigh:16
- thin:-2
+ theyve:7
+ thick:-4
+ thicken:-16
+ thickener:-4
+ thicker:-1
+ thicknes:-9
+ thigh:17
+ thin:-3
  thing:-12
  think:-2
  thinn:-1
- third:-3
- thirsty:-3
+ third:-1
+ thirsty:-4
  thirteen:-7
- thirty:-10
- this:1
- tho:5
- those:-17
+ thirty:-15
+ tho:1
+ those:-15
  though:-7
- thought:2
- thread:-8
+ thought:6
+ thread:-9
  three:-4
- threw:8
- throat:1
- throbb:-3
- through:3
- throughout:-4
- throw:-2
+ threw:6
+ throbb:-5
+ through:1
+ throughout:-5
  thrown:-1
- thru:5
- thumb:5
- thumbprint:-2
- thump:6
+ thru:7
+ thumb:7
+ thumbprint:-1
+ thump:10
  thursday:-1
- thx:-14
- tick:3
- ticks:-5
- tidi:2
- tidy:-1
- tied:-7
- tiene:2
- tight:-4
- til:-11
+ thx:-13
+ tick:-1
+ ticks:-4
+ tidi:-3
+ tidy:-2
+ tied:-8
+ tiene:3
+ tight:-7
+ til:-9
  tiles:-9
- till:-6
- tilt:-5
- time:-1
+ till:-7
+ tilt:-4
  timer:-10
- times:-4
+ times:-5
  tin:-14
  ting:7
- tingl:7
- tingle:5
- tins:-9
- tiny:2
- tip:8
- tipp:-6
- tips:6
- tired:-8
- tissue:8
- titanium:-2
- title:-3
- to:-6
+ tingl:6
+ tingle:3
+ tins:-5
+ tiny:6
+ tip:9
+ tipp:-7
+ tips:8
+ tired:-9
+ tissue:9
+ tita:-1
+ titanium:-3
+ title:-4
+ to:-5
  toast:-10
  tocar:-1
- tochter:6
+ tochter:5
  today:-1
  toddler:2
- todo:-7
- toe:3
+ todo:-5
+ toe:4
  toes:2
- toffee:3
- together:-13
- told:-11
- tom:-7
- tomato:-6
- tombee:10
- tomo:11
- tomorrow:2
+ together:-11
+ told:-12
+ tom:-6
+ tomato:-5
+ tombee:12
+ tomo:8
+ tomorrow:1
  tone:-1
- tongue:2
- tonight:-2
- too:-13
+ tonight:1
+ too:-12
  took:4
- tools:-9
- toothpaste:4
+ tools:-8
+ toothpaste:6
  top:-12
- topp:-4
- tops:4
- torch:-7
+ topp:-7
+ tops:8
+ torch:-6
  torn:-6
- total:-10
+ total:-15
  touch:-3
- touche:10
- tournesol:-5
- tousse:4
+ touche:14
+ tournesol:-4
+ tous:8
+ tousse:5
  tout:-2
- toute:13
- towel:-6
+ toute:11
+ towel:-2
  town:-2
- tr:-10
+ tr:-9
  trac:-10
- trace:-11
- track:-2
+ trace:-10
+ track:-3
  tractor:-7
- trago:10
+ trago:13
  trail:-1
- train:6
- translat:-2
+ train:4
+ translat:-1
  translate:-7
  translucent:-1
  transparent:11
- travel:-1
- tray:-3
- trays:-6
- treasurer:-4
+ travel:-2
+ tray:-1
+ trays:-5
+ treasurer:-6
  treat:6
- tree:-3
+ tree:-5
  trees:-3
  tres:11
- trial:-8
- trick:1
- tried:8
- tries:-7
- trimming:3
- tripl:-6
- triple:-5
- tripp:15
- trois:9
- trop:-2
- tropfen:7
+ trial:-7
+ trick:2
+ tried:10
+ tries:-8
+ trimming:4
+ tripl:-4
+ triple:-3
+ tripp:14
+ trois:7
+ trop:-1
+ tropfen:8
  trouble:-2
- trouser:10
- true:-7
- trust:-13
+ trouser:8
+ true:-9
+ trust:-17
  truth:-9
- try:-5
- tsp:-15
- tub:-5
- tubes:-5
- tubs:-8
+ try:-3
+ tsp:-12
+ tub:-6
+ tube:1
+ tubes:-7
+ tubs:-9
  tue:-5
- tuesday:1
- tummy:9
- tun:10
- tunnel:-2
- turmeric:-10
- turn:7
- turns:-6
- tut:10
+ tuesday:2
+ tummy:13
+ tun:14
+ tunnel:-1
+ turmeric:-7
+ turn:6
+ turns:-2
+ tut:7
  tutor:-5
+ twelve:1
  twenty:-9
- twice:6
+ twice:7
  twins:-1
- two:5
- ty:-9
- typ:-2
- type:2
- typed:-10
- typical:-3
- typo:-9
+ two:6
+ ty:-11
+ typ:-4
+ type:1
+ typed:-9
+ typical:-5
+ typo:-8
  typos:-5
- u:-6
- uber:14
+ u:-4
+ uber:9
  uberfettung:-6
- ubers:8
- uf:-14
- ugh:-6
- ugly:-8
- uh:3
- ul:-8
- ultramarine:-5
- um:7
- un:-2
- una:3
- unchang:4
+ ubers:9
+ uf:-12
+ ugh:-8
+ ugly:-10
+ uh:5
+ ul:-9
+ ultramarine:-7
+ um:8
+ una:5
+ unchang:7
  uncle:-10
- uncur:9
- und:-7
- under:5
+ uncur:11
+ und:-6
+ under:3
  underneath:9
- underside:11
- understand:-5
+ underside:9
+ understand:-7
  undilut:10
- undissolv:-2
+ undissolv:-1
  une:7
  unicorn:-9
  unit:-1
- units:-7
- unmold:4
+ units:-8
+ unmold:7
  unmould:-1
- unopen:-1
- unrefin:-1
- unsaponifi:-2
- unscent:-11
- unterarm:15
- until:3
+ unrefin:-3
+ unscent:-10
+ unsure:-7
+ unterarm:16
+ until:4
  up:-2
  update:-1
- upside:-4
+ upside:-5
  upstair:-13
  urgent:6
  us:-8
- usable:-12
- usado:-4
+ usable:-13
+ usado:-6
  use:-16
- used:-9
- useful:-6
- uses:-13
- using:-7
- usual:-10
- utility:1
- v1:-6
- v2:-12
- v3:-8
- v4:-2
- v:-3
- value:-6
+ used:-12
+ useful:-5
+ uses:-14
+ using:-11
+ usual:-8
+ utility:-1
+ v1:-7
+ v2:-11
+ v3:-9
+ v4:-4
+ v:-1
+ value:-7
  van:-7
- vanilla:-11
+ vanilla:-9
  vapeur:5
- vapor:-4
- vapour:1
- varnish:-4
- vaseline:-5
- vaso:8
+ vapor:-1
+ vapour:-1
+ varnish:-7
+ vaseline:-8
+ vaso:6
  veces:-6
- vegetable:-9
- vent:-9
- veo:11
+ vegan:-2
+ vegetable:-10
+ vent:-11
+ veo:8
  verbena:-1
  verbrannt:7
- verdict:-11
+ verdict:-10
  verify:-8
  verschluckt:11
- verse:3
- version:-10
- very:3
- veteran:-7
+ version:-9
+ very:2
+ vet:1
+ veteran:-8
  video:-10
- viel:-5
- village:-7
+ viel:-4
+ village:-5
  vinegar:10
  virgin:-4
  visage:11
- visit:-2
+ visit:-6
  visitor:-3
- vite:-5
- voice:7
- volcano:2
- voll:2
- volume:-10
- volunteer:-11
- vom:11
- vomit:9
- von:2
- vous:-10
- w:6
- waist:-7
- wait:-8
+ vite:-7
+ voice:8
+ volcano:6
+ voll:3
+ volume:-8
+ volunteer:-12
+ vom:12
+ vomit:8
+ von:3
+ vous:-8
+ w:8
+ waist:-10
+ wait:-10
  wake:7
- wakes:2
- walk:4
- wall:-7
- walnut:-12
+ wakes:3
+ walk:10
+ wall:-11
+ walnut:-11
  wander:-1
- wann:-10
- want:-13
- wants:-12
+ wann:-9
+ want:-14
+ wants:-14
  war:-1
- wardrobe:-5
- warmer:-2
- warn:-6
- was:2
- wash:-1
- wasnt:-3
- wasp:-5
- wasps:-2
- wasser:-7
- waste:-7
- watch:-5
+ wardrobe:-4
+ warm:3
+ warmer:2
+ warn:-8
+ was:5
+ wash:2
+ wasnt:-1
+ wasp:-7
+ wasps:-3
+ wasser:-6
+ waste:-8
+ watch:-3
  water:5
- watery:-1
+ watery:6
  watr:-5
- watter:-10
- wax:-3
- waxed:-8
+ watter:-9
+ wax:-4
+ waxed:-6
  waxy:-3
- way:-3
- we:2
- weak:-3
+ way:2
+ we:1
  weaker:-6
  wear:-4
- wears:-12
+ wears:-11
  weather:-9
+ website:-2
  wed:-5
- wedd:6
- wednesday:-3
- wee:5
- week:-10
- weekend:-12
- weeks:-24
- weep:-1
- weeps:10
- weg:-1
- weh:10
- weigh:-18
- weight:-10
+ wedd:7
+ wee:6
+ week:-12
+ weekend:-11
+ weeks:-25
+ weep:2
+ weeps:9
+ weg:2
+ weh:7
+ weigh:-20
+ weight:-8
  weird:10
  weiss:13
- welcome:-7
+ welcome:-9
  weld:-2
- well:-10
- welli:-5
+ well:-11
+ welli:-6
  wenn:-14
- went:1
- were:5
- werent:-1
- wet:5
- weve:-15
- what:-2
- whatever:-7
+ went:-2
+ were:1
+ wet:6
+ weve:-14
+ what:1
+ whatever:-4
  whats:-13
- whatsoever:-5
- wheel:-7
- wheez:13
- wheeze:10
- when:1
+ whatsoever:-4
+ wheel:-6
+ wheez:15
+ wheeze:8
+ when:2
  whenever:2
- where:8
+ where:6
  whether:-8
- which:-18
+ which:-22
  whichever:-7
- while:-5
- whipp:1
- whisk:2
- white:7
- whiteboard:-3
- whiter:-6
- who:-1
+ while:-4
+ whip:-1
+ whipp:-1
+ whisk:1
+ white:9
+ whiteboard:-2
+ whiter:-5
+ whitish:-2
+ who:-6
  whoever:-4
- whole:-2
+ whole:-1
  wholesaler:-4
  whom:-3
- whose:-7
- why:-4
- wide:-3
+ whose:-6
+ why:-2
+ wide:-6
  width:-3
- wie:-7
+ wie:-6
  wife:1
  wiki:-1
  will:-13
- wind:2
- window:4
- windy:-4
- wine:4
+ windy:-6
+ wine:7
  wing:-5
- wins:-10
- winter:-17
- wip:3
- wipe:2
+ wins:-12
+ winter:-16
+ wip:4
+ wipe:3
  wiped:10
- wird:-11
- wire:-12
- wise:-10
- wish:-8
- with:-4
- within:-12
- without:-3
- wk:-8
- wks:-5
+ wird:-10
+ wire:-8
+ wise:-14
+ wish:-7
+ with:-3
+ within:-14
+ without:-2
+ wk:-7
+ wks:-3
  wobb:11
- wobbl:5
- woke:11
+ wobbl:4
+ woke:8
  wollte:-6
- woman:9
- women:-1
- wonder:-8
+ woman:3
+ women:-2
+ wonder:-9
  wonky:-2
- wont:16
- wood:-6
- wooden:-9
- wool:-3
- word:-7
- words:-7
- wore:-5
- work:-4
- works:-7
+ wont:14
+ wood:-8
+ wooden:-8
+ wool:-4
+ word:-5
+ words:-6
+ wore:-8
+ work:-8
+ works:-9
  worksheet:-1
- workshop:-4
- worktop:-7
- worri:-3
- worry:-6
- worse:12
- worst:-5
- worth:-4
- would:-23
+ workshop:-6
+ worktop:-3
+ worri:-5
+ worry:-13
+ worse:6
+ worst:-9
+ worth:-6
+ would:-20
  wouldnt:-7
- wow:-1
- wrap:-6
- wrapp:-3
- wrapper:-3
+ wow:-2
+ wrap:-7
+ wrapp:1
+ wrapper:-1
  wreck:-3
- wrink:1
- wrinkl:-1
- wrist:12
- writ:-12
- write:-16
- written:-9
- wrong:-14
+ wrink:-1
+ wrinkl:-2
+ wrist:11
+ writ:-11
+ write:-13
+ written:-8
+ wrong:-13
  wrote:-18
+ wt:-9
  x2:-2
- x:-12
- xmas:-5
- y:6
- ya:-8
+ x:-13
+ xmas:-4
+ y:9
+ ya:-9
  yall:-4
- yard:-7
+ yard:-6
  ye:-5
- year:-8
- years:-12
+ year:-7
+ years:-9
  yellow:8
- yellowish:8
- yes:-3
+ yellowish:7
+ yes:-2
  yesterday:8
- yet:-12
- yeux:-6
+ yet:-13
+ yeux:-8
  yield:-7
- ylang:-2
- yo:-2
- yoghurt:-8
+ ylang:-1
+ yoghurt:-10
  yogurt:-8
  yolk:-2
- you:-6
- youd:-10
+ you:-8
+ youd:-12
  youll:-4
  young:-7
- youngest:4
- your:-2
- youre:-5
- yours:-8
- yourself:-2
- youve:3
- yr:8
- yrs:-6
- zap:-10
+ youngest:2
+ your:-4
+ youre:-6
+ yours:-7
+ yourself:-4
+ youve:5
+ yr:7
+ yrs:-7
+ zap:-6
  zapp:-4
- zappy:-8
+ zappy:-11
  zaps:-17
- zero:-9
- zu:-10
- zum:-9
- zwei:-3
- £0:-7
+ zero:-8
+ zu:-11
+ zum:-10
+ zwei:-4
+ £0:-8
  £1:-5
  £2:-4
  £3:-5
- £4:-8
+ £4:-7
  £9:-3
- °c:-14
- °f:-7
+ °c:-18
+ °f:-9
  ·:-4
- ¿la:-8
- ¿que:-8
+ ¿la:-9
+ ¿que:-9
  ¿se:-4
- –:-12
- —:-18
- •:-14
- €6:-1
- €:-6
- →:-9
+ –:-9
+ —:-15
+ •:-16
+ €:-8
+ →:-10
  ☐:-8
---:5
+--:7
 -:-1
--A:2
--B:17
--C:-4
--D:5
--E:4
+-A:1
+-B:10
+-C:-2
+-D:7
+-E:5
 -F:-9
--G:-12
+-G:-15
 -H:10
--I:6
--J:9
--K:8
--L:8
--M:2
+-I:4
+-J:7
+-K:7
+-L:10
+-M:-2
 -N:-1
--O:10
--P:2
--Q:-3
--R:10
+-O:8
+-Q:-6
+-R:12
 -S:-4
--T:9
--V:-1
--W:6
+-T:13
+-V:1
+-W:5
 -Y:-3
--d:7
--f:-5
--g:4
+-b:2
+-d:8
+-f:-4
+-g:1
 -h:9
 -i:-1
--j:-4
--k:-3
--m:-2
--n:12
--o:3
+-j:-3
+-k:-8
+-l:-3
+-m:3
+-n:11
+-o:2
 -p:1
--q:3
--r:-1
--s:-5
+-q:2
+-r:-2
+-s:-4
 -t:3
--v:-2
--y:-10
--z:-3
-A-:-6
-A:7
+-u:1
+-v:1
+-w:-2
+-y:-12
+-z:-2
+A-:-3
+A:6
 AA:2
-AC:6
+AC:4
 AD:-2
-AE:9
-AF:4
-AG:-10
+AE:10
+AF:8
+AG:-9
 AH:-6
-AI:5
-AK:8
-AL:-3
+AI:4
+AK:6
+AL:-1
 AM:-9
-AN:-1
-AO:3
-AP:8
-AQ:6
-AR:13
-AS:1
+AN:2
+AO:4
+AP:7
+AQ:4
+AR:14
+AS:-1
 AT:1
+AV:2
 AW:4
-AY:12
-Ab:4
-Af:-1
-Ag:9
-Ah:-13
-Ai:4
-Aj:-20
-Al:5
-Am:8
+AY:10
+Ab:2
+Ag:7
+Ah:-14
+Ai:2
+Aj:-18
+Ak:-4
+Al:4
+Am:7
 An:6
-Ao:9
-Ap:-4
-Aq:11
-Ar:7
-Au:14
-Av:6
-Aw:10
+Ao:7
+Ap:-2
+Aq:12
+Ar:6
+Au:10
+Av:3
+Aw:11
 Ay:2
-Az:3
-B:15
-BA:19
-BB:9
-BK:8
-BO:9
-BV:10
-Bf:-12
-Bi:6
-Bj:8
+Az:1
+B-:1
+B:16
+BA:15
+BB:8
+BK:10
+BO:10
+BV:8
+Bf:-10
+Bi:5
+Bj:7
 Bo:-4
-Bp:-2
-Bt:-1
-Bw:1
-Bz:8
-C-:-3
-C:6
+Bp:-1
+Bt:-2
+Bw:2
+Bz:9
+C-:-2
+C:5
 CA:4
-CB:-3
-CC:-2
-CD:15
-CE:-7
-CF:-10
-CG:4
-CH:-1
-CI:-8
-CK:3
-CL:12
+CB:-6
+CC:-1
+CD:14
+CE:-6
+CF:-11
+CG:5
+CH:-4
+CI:-7
+CK:5
+CL:11
 CM:-13
-CN:3
-CO:-6
+CN:4
+CO:-5
 CP:-4
-CQ:9
-CR:12
+CQ:8
+CR:10
 CS:5
-CV:-5
-CW:-10
-CY:6
-Cb:9
+CV:-7
+CW:-11
+CY:7
+Cb:8
 Cd:7
-Cf:-7
-Cg:-4
-Ch:17
-Ci:2
-Cj:-5
-Ck:10
-Cl:-5
-Cm:3
-Cn:-6
-Co:-1
-Cp:11
-Cq:-9
+Cf:-6
+Cg:-3
+Ch:14
+Ci:1
+Cj:-2
+Ck:9
+Cl:-3
+Cm:2
+Cn:-3
+Co:2
+Cp:7
+Cq:-12
 Cr:2
 Cs:-4
 Ct:4
-Cv:-9
-Cw:-13
+Cv:-7
+Cw:-8
 Cy:-1
 Cz:-7
-D-:-2
-D:14
+D-:-4
+D:13
 DA:19
-DD:11
-DO:-8
-DQ:8
-DS:1
-Db:11
-Di:9
-Dk:18
+DD:10
+DO:-10
+DQ:9
+DS:2
+Db:15
+Di:6
+Dk:17
 Do:-5
-Dp:16
+Dp:18
 Dq:5
 Dt:9
 Dw:-1
-Dz:-2
-E-:-5
-E:15
+Dz:-3
+E-:-6
+E:16
 EA:2
 EC:6
-EE:-8
+EE:-9
 EF:-8
-EH:19
-EN:-1
+EH:17
 EO:1
 EP:-13
 EQ:3
-ER:9
-ES:2
+ER:13
+ES:3
 ET:11
-EV:17
-EW:10
-Ef:-14
-Eh:10
-Ei:7
-El:14
-Eo:-15
+EV:13
+EW:8
+Ef:-13
+Eh:9
+Ei:6
+El:16
+Eo:-13
 Ep:3
 Eq:3
 Er:-2
-Et:-8
-Ew:-10
-Ez:1
-F-:-9
+Et:-10
+Ev:1
+Ew:-12
+Ez:2
+F-:-4
 F:-3
-FA:-1
 FC:-10
-FD:2
-FE:-3
-FL:-6
-FM:-9
+FD:4
+FE:-2
+FL:-7
+FM:-8
 FN:-13
-FO:-16
+FO:-15
 FP:-8
-FQ:2
-FS:-7
-FW:-13
-Fb:8
-Ff:2
+FQ:-3
+FS:-6
+FW:-14
+Fb:6
+Ff:-1
 Fi:-11
-Fj:-6
-Fk:-9
+Fj:-5
+Fk:-12
 Fo:-4
-Fp:-9
-Fq:-6
+Fp:-10
+Fq:-7
 Fr:-4
-Fs:-13
-Ft:-4
-Fv:-8
-Fw:9
-Fy:6
-G-:5
+Fs:-11
+Ft:-5
+Fv:-6
+Fw:6
+Fy:8
+Fz:-1
+G-:7
 G:-3
-GA:1
-GC:-1
+GA:2
+GC:2
 GF:-4
-GG:5
-GK:6
-GL:9
-GM:-9
+GG:8
+GK:4
+GL:7
+GM:-6
 GN:4
-GO:7
+GO:8
 GP:6
-GQ:4
+GQ:-2
 GR:10
-GS:-6
-GV:4
-GW:8
-GY:-3
-Gb:-7
-Gi:-4
-Gj:7
-Gl:-4
-Go:2
-Gp:5
-Gq:-3
-Gr:-4
-Gt:-1
-Gv:4
-Gw:3
+GS:-9
+GV:6
+GW:10
+GY:-4
+Gb:-6
+Gf:-1
+Gi:-5
+Gj:5
+Gl:-7
+Go:1
+Gp:7
+Gq:-5
+Gr:-5
+Gt:-2
+Gv:5
 Gz:7
-H-:6
+H-:8
 H:12
-HA:7
-HE:-3
-HH:11
-HI:7
-HM:-3
+HA:9
+HE:-4
+HH:13
+HI:5
+HM:-1
 HN:-4
-HO:1
-HP:3
+HP:2
+HQ:1
 HS:6
-HT:13
-HV:17
-HW:9
-HY:8
-Hb:7
-Hh:11
-Hi:-19
-Hj:-1
-Hn:6
+HT:11
+HV:16
+HW:13
+HY:6
+Hb:9
+Hf:-2
+Hh:9
+Hi:-21
+Hj:4
+Hn:4
 Ho:-4
-Hp:-3
-Hq:10
+Hp:-2
+Hq:9
 Hr:5
 Ht:-6
-Hw:-11
-Hz:6
-I:-8
-IA:-13
-IC:-4
-IE:-5
+Hw:-13
+Hz:7
+I:-6
+IA:-12
+IC:-6
+IE:-4
 IN:-1
-IO:-5
+IO:-1
 IP:-10
-IS:-3
+IQ:-2
+IS:-4
 IW:-7
-Ib:-6
-If:-3
-Ii:-9
-Ij:-1
-Io:-5
-Ip:3
-It:-9
-Iw:-9
+Ib:-4
+If:-2
+Ii:-8
+Ij:-2
+Io:-6
+Ip:6
+It:-8
+Iw:-7
 Iz:-8
-J-:6
-J:9
-JO:-7
+J-:7
+J:10
+JO:-5
 JP:4
-JS:-8
-Jt:13
-Jz:7
-K-:8
-K:11
-KA:17
-KE:6
-KH:3
-KK:6
-KN:6
-KO:-5
-KP:15
-KQ:6
+JS:-6
+Jt:10
+Jz:6
+K-:7
+K:12
+KA:13
+KE:4
+KH:2
+KK:7
+KN:9
+KO:-6
+KP:8
+KQ:8
 KS:-4
-KT:6
-KV:10
-Kb:14
-Kf:-9
-Kh:5
+KT:8
+KV:7
+KW:-1
+Kb:15
+Kf:-8
+Kh:4
 Ki:-5
-Ko:-2
-Kp:13
-Kr:7
-Kt:3
-Kw:-9
-Kz:1
-L-:-17
-L:14
-LA:6
+Ko:-1
+Kp:14
+Kr:6
+Kt:5
+Kw:-11
+Kz:3
+L-:-15
+L:12
+LA:7
 LC:-7
+LG:-2
 LN:-2
-LO:-5
+LO:-6
 LP:-5
-LS:13
-LW:-1
+LS:15
+LW:3
 LY:-8
-Lb:6
+Lb:7
 Lf:7
 Lh:6
-Li:-7
-Lk:13
-Lo:-5
-Lp:14
-Lq:5
-Lr:7
-Lt:6
-Lw:-3
+Li:-5
+Lk:14
+Lo:-8
+Lp:12
+Lq:4
+Lr:8
+Lt:4
+Lw:-4
 Lz:2
 M-:-11
-M:-2
-MA:-22
+M:-4
+MA:-20
 MC:-8
-MD:8
-ME:-6
-MF:-8
+MD:10
+ME:-8
+MF:-5
 MG:-10
-MH:-2
-MK:-7
-MM:-6
-MN:2
-MO:-2
+MH:-4
+MK:-4
+MM:-5
+MN:5
+MO:-3
 MP:-2
-MQ:-6
-MR:-2
-MS:-4
-MV:-9
-MW:-1
-Mb:2
-Md:-3
-Mf:-12
+MQ:-7
+MR:2
+MS:-1
+MV:-5
+MW:1
+Mb:1
+Md:-2
+Mf:-8
 Mg:-4
-Mh:-13
-Mi:-7
-Mj:4
-Mk:-9
-Ml:-7
-Mo:-4
+Mh:-12
+Mi:-5
+Mj:5
+Mk:-7
+Ml:-5
+Mo:-6
 Mp:-7
 Mq:-3
-Mr:-13
-Mt:-3
+Mr:-12
+Mt:-2
 Mu:-21
-Mv:2
+Mv:-1
 Mw:-1
-My:-8
-Mz:-4
+My:-5
+Mz:-3
 N-:1
-N:-2
-NA:-10
-NC:-8
-ND:9
-NE:-12
-NF:-2
-NG:-6
-NH:-7
-NI:6
-NK:-6
-NL:-1
-NM:-8
-NN:-13
-NO:-3
-NP:-2
-NR:-13
+N:-4
+NA:-8
+NC:-6
+ND:7
+NE:-9
+NF:-3
+NG:-7
+NH:-8
+NI:8
+NK:-7
+NM:-7
+NN:-10
+NO:-4
+NP:-1
+NQ:1
+NR:-12
 NS:-11
 NT:7
-NV:-17
-NW:-21
-NY:-2
-Nb:-10
-Nd:8
-Nf:5
-Ng:7
-Nh:-9
-Ni:-17
-Nj:5
-Nk:9
-Nl:2
-Nm:-10
-Nn:11
-No:-7
+NV:-16
+NW:-17
+NY:-3
+Nb:-13
+Nd:9
+Nf:7
+Ng:11
+Nh:-8
+Ni:-15
+Nj:3
+Nk:4
+Nl:5
+Nm:-11
+Nn:14
+No:-8
+Np:-1
 Nq:-4
-Nr:-18
+Nr:-17
 Ns:-14
-Nt:-8
-Nu:-6
-Nv:6
-Nw:-8
-Ny:-11
+Nt:-7
+Nu:-7
+Nv:8
+Nw:-4
+Ny:-10
 Nz:3
-O-:-1
 O:2
-OA:-6
-OB:8
-OC:-1
-OD:11
-OE:10
-OF:-8
-OG:-12
-OH:5
-OI:-7
-OJ:9
-OK:1
-OL:9
-OM:4
-OO:3
-OP:9
-OQ:-5
-OS:-6
-OT:15
-OV:-1
-OW:2
-OY:9
-Ob:10
+OA:-5
+OB:6
+OC:-2
+OD:14
+OE:13
+OF:-6
+OG:-11
+OH:4
+OI:-8
+OJ:6
+OK:-2
+OL:11
+OM:3
+ON:2
+OO:2
+OP:8
+OQ:-2
+OR:2
+OS:-4
+OT:24
+OV:-3
+OW:4
+OY:10
+Ob:7
 Od:11
-Oi:-5
-Oj:-3
+Of:3
+Og:1
+Oi:-3
+Oj:-2
 Ok:5
-Ol:7
+Ol:9
 Om:-7
-On:2
-Op:-8
-Oq:11
-Or:5
+On:3
+Oo:1
+Op:-9
+Oq:12
+Or:3
 Ot:3
-Ou:13
-Ov:-3
-Ow:-3
-P-:8
-P:9
-PA:3
-PC:-1
+Ou:8
+Ov:-1
+Ow:-2
+P-:7
+P:10
+PA:2
 PE:-10
-PF:4
+PF:3
 PG:5
-PH:13
-PI:-1
-PJ:10
-PK:-1
-PL:2
-PM:2
-PN:-4
-PO:7
-PP:6
-PQ:-4
-PR:7
-PS:2
-PT:9
-PV:12
-PW:4
-Pb:-1
-Pf:-7
-Ph:12
-Pi:12
-Pj:1
-Pk:1
-Pl:4
-Pm:-3
-Pn:8
-Po:3
-Pp:-5
-Pq:5
+PH:12
+PI:-2
+PJ:9
+PL:1
+PM:4
+PN:-5
+PO:8
+PP:5
+PR:10
+PS:1
+PT:13
+PV:14
+PW:6
+PY:1
+Pf:-4
+Ph:14
+Pi:9
+Pj:-2
+Pk:-1
+Pl:5
+Pm:-4
+Pn:9
+Po:2
+Pp:-4
+Pq:7
 Pr:8
 Pt:5
-Pu:12
+Pu:9
 Pv:-2
-Pw:-10
-Py:-8
-Pz:2
-Q-:7
-Q:2
-QA:-3
-QC:-3
-QD:1
-QE:3
-QF:6
+Pw:-12
+Py:-9
+Pz:1
+Q-:8
+Q:4
+QA:-7
+QC:-4
+QD:2
+QE:4
+QF:7
 QG:-1
-QH:-5
-QI:-3
+QH:-2
+QI:-6
 QK:-3
 QL:6
-QM:-13
-QN:-3
-QO:2
-QP:-10
-QQ:-9
-QS:-8
+QM:-12
+QN:-1
+QO:1
+QP:-14
+QQ:-10
+QR:-3
+QS:-10
 QT:6
-QV:-11
-QW:-6
-QY:-6
-Qb:-7
-Qd:13
+QV:-12
+QW:-7
+QY:-4
+Qb:-4
+Qd:12
 Qf:-11
 Qg:5
 Qh:-2
 Qi:1
-Qk:-5
-Ql:6
-Qm:14
-Qo:-3
-Qp:6
-Qq:-19
-Qr:7
-Qs:-12
+Qj:1
+Qk:-3
+Ql:4
+Qm:9
+Qo:-7
+Qp:1
+Qq:-18
+Qr:5
+Qs:-9
 Qt:-6
-Qu:1
-Qv:12
-Qw:4
-Qy:4
+Qv:13
+Qy:5
 Qz:-6
-R-:2
-R:16
-RA:-4
-RC:9
-RE:5
-RG:-4
-RH:12
+R-:4
+R:13
+RA:-3
+RC:8
+RE:4
+RG:-2
+RH:8
 RL:5
-RN:7
-RO:1
-RP:10
-RQ:5
-RS:15
-RV:6
-RW:14
+RN:5
+RO:2
+RP:8
+RQ:4
+RS:16
+RV:9
+RW:12
 RY:6
-Rb:5
-Rg:12
-Rh:9
-Ri:-4
-Rk:4
-Rl:-1
+Rb:3
+Rg:10
+Rh:11
+Ri:-7
+Rk:7
+Rl:-2
 Rm:-4
 Ro:-1
 Rp:-4
-Rr:6
-Rt:6
-Rw:-11
-Rz:6
-S-:3
-S:-3
-SA:3
+Rr:5
+Rt:8
+Rw:-9
+Rz:7
+S-:2
+S:-4
+SA:4
 SD:1
-SE:1
-SF:-4
-SG:-1
-SH:-10
+SE:4
+SF:-3
+SH:-11
 SK:-1
 SL:9
 SM:1
-SN:-3
+SN:-2
 SO:-4
 SP:-2
-SQ:-5
-SR:11
+SQ:-2
+SR:13
 SS:13
-SW:-4
-Sb:13
-Sf:-11
-Sh:-14
+SW:-5
+Sb:9
+Sf:-10
+Sh:-15
 Si:1
-Sj:-6
-Sk:5
-Sl:-6
-Sm:11
+Sj:-8
+Sk:4
+Sl:-9
+Sm:15
 So:4
-Sp:7
-Sr:5
-St:2
-Su:-5
-Sw:-3
-Sy:-6
-Sz:-3
+Sp:9
+Sq:1
+Sr:6
+Su:-3
+Sw:-5
+Sy:-5
+Sz:-2
 T-:-7
-T:10
-TA:8
-TH:13
-TK:-4
-TO:10
-Th:14
-Ti:14
-To:2
+T:9
+TA:5
+TH:16
+TK:-5
+TO:15
+Th:15
+Ti:10
 Tp:14
-Tq:6
-Tt:6
-Tz:-1
+Tq:12
+Tt:4
+Tz:-3
 V-:3
 V:1
-VA:5
-VB:12
-VC:9
-VE:13
+VA:7
+VB:11
+VC:7
+VE:12
 VG:-2
-VK:11
-VN:-6
-VO:6
-VP:12
-VS:-1
-VT:5
-VW:11
+VK:9
+VN:-8
+VO:4
+VP:13
+VS:-2
+VT:4
+VW:12
 Vf:-10
-Vi:2
-Vo:-10
-Vp:-3
-Vq:12
-Vr:10
-Vt:2
+Vi:-1
+Vo:-7
+Vp:-2
+Vq:5
+Vr:8
 Vw:-3
-Vz:9
-W-:4
+Vz:8
+W-:6
 W:3
-WA:4
-WC:3
-WE:4
-WF:-14
-WG:-5
+WA:2
+WC:4
+WE:5
+WF:-15
+WG:-6
 WH:4
-WI:-1
-WK:1
-WL:1
-WM:-10
+WK:2
+WM:-7
 WN:1
-WO:3
-WP:-5
-WQ:-2
-WR:14
-WS:7
+WO:4
+WP:-2
+WQ:-5
+WR:12
+WS:5
 WT:6
-WV:-2
-WW:-13
-WY:11
+WV:1
+WW:-14
+WY:8
 Wb:-6
-Wf:-6
-Wg:-2
-Wh:2
-Wi:-1
-Wk:1
-Wl:10
-Wm:4
+Wf:-9
+Wg:-1
+Wi:-3
+Wj:-1
+Wk:2
+Wl:8
+Wm:9
 Wo:5
-Wp:-6
-Wq:-5
-Wr:-4
-Wv:9
-Ww:2
+Wp:-5
+Wq:-4
+Wr:-5
+Wv:10
+Ww:1
 Wy:-1
-Wz:2
+Wz:-1
 X:13
 XA:13
+Y-:-3
 Y:11
-YA:7
-YC:-8
-YN:8
-YP:-3
+YA:6
+YC:-9
+YN:11
+YO:-2
+YP:-5
 YQ:5
-YS:-8
-YW:14
-YY:-5
+YS:-6
+YW:8
+YY:-3
 Yf:-8
-Yh:11
-Yl:-6
-Yo:1
-Yp:7
+Yh:10
+Yi:4
+Yl:-9
+Yo:3
+Yp:8
 Yr:12
-Yt:-6
-Yw:-2
-Yz:8
-any:-8
-b-:9
-b:8
-bA:14
+Yt:-5
+Yw:-1
+Yz:6
+any:-10
+b-:8
+b:9
+bA:12
 bC:-3
-bE:11
-bG:9
-bH:2
-bK:7
-bN:11
+bE:7
+bG:6
+bH:4
+bK:11
+bN:9
 bO:-4
-bP:-8
-bQ:-1
-bR:1
-bS:13
-bW:3
-bb:-6
-bf:-9
-bh:-3
-bi:10
-bj:-10
+bP:-5
+bQ:-6
+bS:12
+bW:6
+bb:-7
+bf:-8
+bh:-4
+bi:9
+bj:-11
 bk:-1
-bl:5
-bm:6
-bp:11
-bq:7
-br:9
-bt:2
-bw:-2
+bl:3
+bm:7
+bo:1
+bp:7
+bq:3
+br:8
+bt:3
+bw:-3
 bz:6
-d-:-3
-d:10
-dA:12
-dO:-4
-dQ:-4
+d-:-4
+d:11
+dA:11
+dO:-2
+dQ:-5
 di:5
-dw:-7
+dt:2
+dw:-11
 dz:10
-f-:3
+f-:1
 f:-6
 fA:1
-fC:-15
+fC:-14
 fE:-13
-fF:-5
-fG:-8
+fF:-7
+fG:-6
 fH:-10
-fI:6
-fM:-6
-fN:-13
+fI:8
+fK:-4
+fM:-10
+fN:-9
 fO:-4
-fP:-2
-fQ:-3
-fR:5
-fS:-7
+fP:-4
+fQ:-6
+fR:4
+fS:-13
 fV:-12
-fW:-6
-fY:-13
-ff:-18
-fg:-11
-fh:7
+fW:-5
+fY:-10
+fb:-1
+ff:-17
+fg:-10
+fh:9
 fi:1
-figures:-6
-fj:-5
-fl:-3
-fo:2
-fp:-12
-fq:-18
-fr:-5
-fs:-8
-ft:-4
-fu:6
-fv:-1
-fw:-4
-fy:-12
-fz:-3
-g-:3
+figures:-7
+fj:-6
+fl:-5
+fo:4
+fp:-11
+fq:-20
+fr:-3
+fs:-9
+ft:-5
+fu:5
+fv:-3
+fw:-3
+fy:-5
+fz:-4
+g-:4
 g:-1
-gA:-2
-gC:-3
-gE:-2
+gA:-6
+gC:-4
+gE:1
 gN:-6
-gO:-7
-gP:-6
-gW:7
-gf:1
+gO:-5
+gP:-8
+gW:8
+gY:-2
+gf:-1
 gg:-7
-gl:-8
-gt:4
-gy:-12
-gz:-10
+gl:-6
+go:1
+gt:2
+gy:-13
+gz:-8
 h-:9
-h:18
-hA:9
-hC:-1
-hE:-14
-hF:-12
-hG:-7
-hJ:9
-hK:-6
-hM:7
-hN:4
-hO:-1
-hP:-4
+h:17
+hA:11
+hC:-2
+hE:-13
+hF:-11
+hG:-8
+hH:-2
+hJ:10
+hK:-7
+hM:8
+hN:6
+hO:2
+hP:-3
 hQ:8
-hR:9
-hS:-6
+hR:8
+hS:-5
 hT:-9
 hW:8
 hb:11
-hf:-2
-hh:6
+hf:-4
+hh:5
 hi:-5
-hj:-5
-hm:-3
-hn:3
-ho:-5
+hj:-3
+hm:-2
+hn:4
+ho:-2
 hp:-11
 hq:6
-hr:-1
-ht:1
-hu:7
-hw:-13
-hz:-7
+hr:-3
+ht:2
+hu:5
+hw:-12
+hz:-5
 i-:-3
-i:1
-iA:9
-iB:12
-iC:5
-iD:-2
-iE:11
+i:2
+iA:8
+iB:9
+iC:7
+iD:-1
+iE:10
 iF:-2
-iG:-5
-iH:-6
-iI:-1
-iJ:11
-iK:-2
-iL:-5
-iM:-4
-iN:-2
-iO:6
+iG:-4
+iH:-7
+iI:-4
+iJ:9
+iK:-1
+iL:-9
+iM:-3
+iN:-3
+iO:4
 iP:9
-iQ:1
-iR:12
-iS:-6
-iT:8
+iR:15
+iS:-5
+iT:7
 iV:1
-iW:9
-iY:5
+iW:6
+iY:7
 ib:7
-if:6
+if:5
 ig:-9
-ih:-3
-ii:-4
+ih:-2
+ii:-3
 ij:-6
-ik:-5
-il:-6
-im:5
-io:-1
-ip:-7
-iq:7
-is:-5
-it:-1
+ik:-9
+il:-11
+im:6
+ip:-5
+iq:9
+ir:4
+is:-1
+it:-2
 iu:-6
-iv:-7
-iw:-1
-iy:4
-iz:-1
-j-:-3
-j:-5
-jA:7
-jC:-9
-jD:8
-jE:-10
+iv:-5
+iy:3
+iz:-2
+j-:-2
+j:-6
+jA:4
+jC:-11
+jD:7
+jE:-12
 jF:5
-jG:-3
-jH:4
-jK:-5
-jM:-9
-jN:-10
+jG:-4
+jH:2
+jK:-4
+jM:-8
+jN:-7
 jO:1
-jP:-9
-jQ:-6
+jP:-8
+jQ:-4
 jS:2
 jV:6
-jW:-3
-jb:6
-jf:-3
-jh:-6
-ji:3
-jj:-4
-jm:10
-jo:1
+jW:-5
+jb:3
+jf:-7
+jh:-3
+ji:5
+jj:-1
+jm:7
+jo:3
 jp:3
 jq:-8
-jr:11
+jr:14
 js:5
-jt:2
-jw:-10
-jz:1
-k-:-2
+jt:5
+jw:-8
+jz:-1
 k:7
-kA:7
-kD:13
-kM:1
-kN:6
-kO:-5
-kP:-7
-kQ:9
-kS:5
-kW:-7
-kf:10
-ki:4
-ko:-9
-kp:-4
-kr:10
-kt:2
-kw:8
-kz:8
+kA:9
+kD:9
+kM:3
+kN:7
+kO:-7
+kP:-6
+kQ:8
+kS:-2
+kW:-6
+kf:9
+ki:6
+ko:-11
+kp:-1
+kr:12
+kt:3
+kw:9
+kz:7
 l-:10
 l:1
-lA:-11
+lA:-13
 lN:-5
 lO:10
-lP:7
+lP:5
 lQ:3
-lS:-7
+lS:-8
 lY:-7
-lf:-11
-lg:9
-lh:11
-lo:-10
-long:-11
+lf:-10
+lg:8
+lh:9
+lo:-11
+long:-13
 longer:-18
 lt:6
-lz:-7
-m-:-1
-m:7
-mA:-1
-mE:10
-mG:-10
-mP:6
-mS:14
-mW:-6
+lz:-6
+m-:-2
+m:5
+mA:2
+mE:9
+mG:-11
+mP:11
+mS:10
+mW:-4
 mY:1
-mf:4
+mf:6
 mi:1
 mj:-1
-ml:8
+ml:11
 mm:-7
-mo:1
+mo:3
 mp:3
-mq:5
-mr:1
-mt:-1
-mw:6
-n-:16
-n:10
-nK:9
+mq:7
+mt:-2
+mw:7
+mz:1
+n-:10
+n:8
+nK:6
 nO:3
 nP:6
 nQ:1
-nn:14
-no:-3
-nt:-5
+nn:16
+no:-5
+nt:-4
 nw:2
-o-:3
-o:2
-oA:2
-oB:10
-oC:-4
-oD:10
-oE:14
-oF:-6
-oG:4
-oH:2
-oI:-2
-oJ:3
-oK:15
+o-:5
+o:4
+oA:-1
+oB:13
+oC:-3
+oD:13
+oE:12
+oF:-8
+oG:5
+oH:3
+oI:-1
+oJ:1
+oK:16
 oL:7
 oM:5
 oN:2
-oO:7
+oO:6
 oP:16
-oQ:-6
-oR:7
-oS:7
-oT:3
-oV:7
-oY:3
+oQ:-5
+oR:8
+oS:2
+oT:4
+oV:6
+oW:-2
+oY:5
 ob:6
-of:1
+of:-1
 og:-4
 oh:1
 oi:-4
-oj:-3
-ok:-5
-ol:3
-om:-9
-on:-1
-oo:-3
-op:-1
-oq:5
+ok:-7
+ol:2
+om:-8
+on:-2
+oo:2
+oq:2
 or:-2
-os:3
+os:1
 ot:2
 ou:9
-ov:-6
-ow:-2
+ov:-5
+ow:-4
 oy:-5
-oz:9
-p-:1
-p:-1
-pA:3
-pB:8
-pE:1
+oz:8
+p-:-1
+p:-2
+pA:4
+pB:7
 pF:7
-pG:-1
+pG:-4
 pH:-10
-pK:15
-pL:-1
-pM:-1
-pN:5
-pO:16
-pP:8
-pQ:4
+pK:17
+pL:-2
+pM:-4
+pN:8
+pO:14
+pP:10
 pR:-1
 pS:10
-pV:7
-pW:6
-pY:8
-pb:5
-pf:-10
-pg:-5
-ph:-4
-pi:-1
-pj:-5
-pl:10
+pV:5
+pW:5
+pY:7
+pb:7
+pf:-9
+pg:-6
+ph:-1
+pi:2
+pj:-4
+pl:7
 pm:-2
-po:1
-pp:7
-pq:2
+po:4
+pp:6
+pq:3
 pr:6
-ps:7
-pt:-6
-pv:6
-pw:-9
-pz:3
-q-:-6
-q:13
-qA:2
-qC:4
+ps:6
+pt:-8
+pv:5
+pw:-6
+pz:1
+q-:-10
+q:12
+qA:3
+qC:6
 qF:9
-qH:10
-qM:-17
-qN:6
+qH:8
+qM:-15
+qN:7
 qO:-13
-qP:-4
-qQ:-3
+qP:-6
 qS:-13
-qV:-11
-qW:-2
+qV:-10
+qW:-3
 qf:8
-qh:8
-qi:1
+qh:12
 qj:1
-qk:-5
-qo:-11
+qk:-6
+qo:-12
 qp:-11
-qq:-9
-qr:-10
-qt:-3
-qw:-7
+qq:-8
+qr:-11
+qt:-1
+qw:-8
 qz:3
 r-:-4
-r:4
-rA:11
-rB:11
+r:3
+rA:12
+rB:9
 rC:-13
-rD:4
-rE:5
+rD:8
 rF:-2
-rG:-6
-rH:-3
-rK:3
-rL:13
-rM:3
-rN:-3
-rO:5
+rG:-7
+rH:-4
+rJ:1
+rK:6
+rL:17
+rM:2
+rN:-4
+rO:4
 rQ:-9
 rR:6
-rS:-4
-rT:8
-rV:13
-rW:4
+rS:-3
+rT:6
+rV:9
+rW:3
 rY:-4
-rb:-2
-recipe:-24
-rf:-11
-rg:9
-rh:8
-ri:2
-rj:6
-rk:-12
-rl:5
-rm:2
+rb:-1
+recipe:-22
+rf:-13
+rg:8
+rh:10
+ri:-1
+rj:1
+rk:-10
+rl:3
 ro:1
-rp:5
-rq:-1
-rr:4
-rs:-6
+rp:6
+rq:2
+rr:1
+rs:-5
+rt:1
 ru:3
 rv:-4
-rw:-10
-ry:8
-rz:3
+rw:-8
+ry:9
+rz:4
 s-:6
 s:3
-sA:3
-sN:5
+sA:1
+sN:4
 sO:4
-sf:-8
-sg:2
-short:-6
+sP:4
+sf:-9
+sg:3
+short:-5
 si:-3
-so:-4
-sr:6
+so:-7
+sr:10
 st:-1
-sv:-13
-sw:-6
-sz:-5
+sv:-11
+sw:-5
+sz:-4
 t-:1
 t:-3
-tA:-4
-tB:6
+tA:-3
+tB:5
 tC:-1
-tD:11
+tD:10
 tE:4
-tF:-3
-tG:1
-tI:4
-tJ:6
-tL:1
-tM:1
+tF:-2
+tG:2
+tH:-1
+tI:-1
+tJ:4
+tK:-4
+tL:2
 tN:1
-tO:6
-tP:2
-tQ:1
-tS:2
-tT:-3
+tO:5
+tP:1
+tQ:-1
+tS:1
+tT:-2
 tW:-6
 tY:1
-tb:-4
-td:4
-tf:-1
-tg:-3
-th:8
-tj:-8
-tk:-3
-tl:4
-tm:4
-tn:2
-to:2
-tp:5
-tq:1
-tr:6
+tb:-3
+td:6
+tf:-4
+tg:-5
+th:9
+tj:-3
+tl:3
+tm:5
+tn:4
+to:1
+tp:3
+tq:2
+tr:7
+ts:-1
 tt:-5
-tu:12
-tv:-5
-tw:-11
-ty:-8
-tz:4
-u-:10
-u:10
-uA:5
-uO:-5
+tu:9
+tv:-4
+tw:-9
+ty:-12
+tz:5
+u-:7
+u:11
+uA:7
+uO:-3
 uP:4
-uW:5
-ui:-7
-uo:3
-ut:2
+uW:8
+ui:-5
+uo:2
+ut:1
+uw:1
 uz:-3
-v-:-13
+v-:-10
 v:3
-vA:1
 vC:-4
-vG:-7
-vN:-5
-vO:-7
-vP:-3
-vQ:5
-vS:-6
+vG:-4
+vN:-7
+vO:-9
+vP:-5
+vQ:6
+vS:-9
 vW:4
-vf:2
-vi:-1
-vl:-11
-vo:9
-vp:7
+vf:1
+vl:-12
+vo:10
+vp:6
 vr:-13
-vt:-8
-vv:-1
-vw:3
-vz:1
-w-:-5
-w:-9
-wB:9
-wC:4
-wD:9
-wE:2
-wF:4
-wG:1
-wH:-15
-wI:-1
+vt:-6
+vw:-3
+vz:5
+w-:-4
+w:-10
+wA:-1
+wB:8
+wC:2
+wD:10
+wE:3
+wF:5
+wH:-19
 wK:-6
 wL:-2
 wM:-4
-wN:3
-wO:3
-wP:4
-wQ:-4
+wN:6
+wO:6
+wP:3
+wQ:-6
 wR:7
 wS:-8
-wV:1
-wW:-5
-wY:-9
-wb:-4
-wf:1
-wg:1
+wW:-1
+wY:-8
+wb:-3
+wd:2
+wf:3
 wh:-11
 whole A:-2
 whole D:13
 whole H:8
-whole J:12
-whole K:16
+whole J:14
+whole K:17
 whole S:-5
-whole n:4
-whole p:-3
-whole recipe:-3
-wi:-4
-wj:-10
-wl:3
-wm:-9
-wo:-4
+whole n:6
+whole p:-1
+whole recipe:-5
+wi:-2
+wj:-6
+wk:1
+wm:-8
+wo:-5
 wp:-3
-wq:-9
-wr:-5
-ws:-9
+wq:-6
+wr:-2
+ws:-7
+wt:-2
 wu:-3
-ww:3
-wy:-8
-wz:2
-y-:-10
-y:-3
-yA:-9
+wv:-1
+ww:1
+wy:-7
+wz:3
+y-:-11
+y:-5
+yA:-8
 yC:-5
 yE:4
-yF:-3
-yP:-6
-yS:-10
-yg:-10
+yF:-2
+yP:-7
+yS:-9
+yW:-1
+yg:-6
 yo:-13
-yp:-3
-yt:-12
-yw:-1
-yy:-6
-yz:-15
+yp:-2
+yt:-13
+yy:-8
+yz:-13
 z-:3
 z:1
-zA:-2
-zB:8
-zC:-15
-zE:8
+zA:-1
+zB:11
+zC:-17
+zE:7
 zF:5
 zG:-7
 zH:7
-zI:-8
-zJ:7
+zI:-5
+zJ:5
 zK:-1
 zL:-7
-zM:-1
-zN:-3
-zO:6
-zP:-3
-zQ:8
-zR:9
-zS:1
+zM:-4
+zO:5
+zP:-2
+zQ:5
+zR:10
+zS:2
 zT:4
-zV:10
-zW:1
-zY:6
-zb:-7
-zd:3
+zV:7
+zW:-1
+zY:5
+zb:-8
+zd:5
 zf:-3
-zg:-3
+zg:-6
 zh:3
-zi:-4
-zj:-4
-zk:-5
-zl:5
-zm:3
+zi:-5
+zj:-5
+zk:-4
+zl:3
+zm:4
 zo:5
-zq:4
-zr:-4
-zs:5
-zt:-1
-zu:-11
+zp:-2
+zq:2
+zs:3
+zt:-2
+zu:-10
 zv:4
-zw:1
-zy:-2
+zw:2
+zy:1
 zz:-3`;

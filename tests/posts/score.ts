@@ -129,6 +129,15 @@ export const sets = [
   'blind-117',
   'blind-118',
   'blind-119',
+  'blind-120',
+  'blind-121',
+  'blind-122',
+  'blind-123',
+  'blind-124',
+  'blind-125',
+  'blind-126',
+  'blind-127',
+  'blind-128',
 ] as const;
 
 export function posts(set: string): readonly Post[] {
