@@ -76,7 +76,7 @@ const out: readonly string[] = [
   `\\b(?:knocked over|dropped|tipped over|(?<!\\b(?:did|does|do|will|would|could|can|might|may|should|has|have)\\b[^.?#]{0,40})upset|broke|spilled|spilt) ${the}[FL]\\b`,
   `\\b(?:^|[-,;:] )no F in (?:it|there|mine|this)\\b`,
   `F ${vessel}(?:[a-z]+ ){0,3}(?:never|not|didnt|hasnt|hadnt|havent|isnt|wont) (?:[a-z]+ ){0,2}(?:arrived?|come|came|coming|turn(?:ed)? up|show(?:ed)? up|delivered)\\b(?! (?:out|off|up|to)\\b)`,
-  `F ${vessel}(?:(?:is|are|was|were|has|have|been|both|all|now|also|i|we|it|got|gets) )*(?:${removed}|(?:has to |have to |must |will |ll )?(?:stays?|stayed|kept|staying) out)${end}`,
+  `F ${vessel}(?:(?:is|are|was|were|has|have|been|both|all|now|also|i|we|it|got|gets) )*(?:${removed}|(?:has to |have to |must |will |ll )?(?:stays?|stayed|kept|staying) out)${end}(?![^.;!?]*\\b(?:went|goes|go|added|stirred|put|mixed|melted|folded) (?:it |that |them )?in\\b)`,
   `F and ${the}F (?:are |were )?(?:both |all |now )*out${end}`,
   `\\b(?:leave|leaving|left|take|taking|took) ${the}F(?: (?:,|and|&|or) ${the}F)* (?:both |all )?out${end}`,
   `^(?:[-,.:;] )?without ${the}F(?: (?:,|and|&|or|nor) ${the}F)*(?= (?:(?:, )?(?:please|pls|thanks|this|now|today)\\b|[-:;!.)]|$))`,

@@ -11,9 +11,9 @@ import { thingOf } from '../words/weighed.ts';
 
 /** What is said beside their names of fats that are put in. */
 const putting =
-  /^(?:go(?:es)?|went|going|stirs?|stirred|adds?|added|adding|folds?|folded|mix|mixed|put|comes?|for|kept|melted|poured|work|worked)(?: (?:in|after))*$/;
+  /^(?:go(?:es)?|went|held|going|stirs?|stirred|adds?|added|adding|folds?|folded|mix|mixed|put|comes?|for|kept|melted|poured|work|worked)(?: (?:in|after|back|aside|out))*$/;
 const beside =
-  /^(?:the|my|all|of|it|that|this|one|which|only|then|and|with|too|also|both|is|are|was|were|will|be|gets?|got|i|we|just|always|in|to)$/;
+  /^(?:the|my|all|of|it|that|this|one|which|only|then|and|with|too|also|both|is|are|was|were|will|be|gets?|got|i|we|just|always|in|to|out|back|aside|apart|until|till|finally|once|when|as|soon)$/;
 /** What stands before such a clause in its sentence. */
 const leading = /^(?:but|except|process|hp|so|then|now)$/;
 const cooking = /^(?:process|hp)$/;

@@ -18,7 +18,8 @@ const cues: ReadonlySet<string> = new Set(
 const solution =
   '(?:(?:the|my|that|this|whole|ready|cooled|dissolved|lye|L|W|-) )*(?:solution|mix|mixture|liquid|jug|canister|L W|lye water|L)\\b';
 const it = `(?:${solution}|(?:it|that|this|which)(?! (?:[a-z]+ ){0,2}[XLW]\\b))`;
-const lightly = '(?<rough>(?:only|just|exactly|about|around|roughly|nearly|almost|over|in|out|the|so|maybe|ca|some|half of (?:it|that) ,) )*';
+const lightly =
+  '(?<rough>(?:only|just|exactly|about|around|roughly|nearly|almost|over|in|out|the|so|maybe|ca|some|half of (?:it|that) ,) )*';
 const poured = '(?:poured|pour|put|tipped|used|use|added|took|weighed|stirred|mixed)(?: in| out| off)?';
 const pot = '(?:in(?:to)?|over|on|onto)\\b';
 const wentIn = '(?:(?:of it |have |has |really |actually |then )*(?:went|got|gone|is|are|was|were|goes) in(?:to)?\\b)';
