@@ -8,8 +8,8 @@ import { isFat } from '../words/token-is.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { areOne, type Mentions, mentionsAt } from './mentions.ts';
-import { hush, isPlain, isSum, type Name, rowsBefore } from './tale.ts';
+import { areOne, type Mentions, mentionsAt, rowsIn } from './mentions.ts';
+import { hush, isPlain, isSum, type Name } from './tale.ts';
 
 const short =
   /\b(?:only|just|left|finished|ended|empty|missing|rest|remain\w*|other|difference|short|lacking|lacked|ran out|no more|complet\w*|filled|fill|topped|made up|additional\w*|instead|took|used|put|is|are)\b/;
@@ -21,12 +21,11 @@ export function filledBy(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   const sentences = sentencesOf(cut);
-  let rows: readonly Weighed[] | null = null;
+  const rows = rowsIn(tokens);
   for (const [k, sentence] of sentences.entries()) {
     if (sentence.names === 0) continue;
     for (const count of [1, 2]) {
-      rows ??= rowsBefore(tokens, tokens.length);
-      const story = mentionsAt(tokens, rows, sentences, k, count);
+      const story = mentionsAt(tokens, sentences, k, count);
       const more = moreOfListed(tokens, rows, story);
       if (more) return more;
       if (!areOne(tokens, story.listed) || !areOne(tokens, story.others) || /[LX]/.test(story.text)) continue;

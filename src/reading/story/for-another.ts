@@ -10,8 +10,8 @@ import { batchBefore, relations } from '../words/cue-words.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { areOne, type Mentions, mentionsAt } from './mentions.ts';
-import { hush, isPlain, type Name, rowsBefore, weightAt } from './tale.ts';
+import { areOne, type Mentions, mentionsAt, rowsIn } from './mentions.ts';
+import { hush, isPlain, type Name, weightAt } from './tale.ts';
 
 const the =
   '(?:(?:the|my|her|his|their|our|this|that|any|some|all|of|more|a|single|other|good|real|whole|full|expensive|nice) )*';
@@ -143,13 +143,12 @@ const cues =
 export function forAnother(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
-  let rows: readonly Weighed[] | null = null;
   const sentences = sentencesOf(cut);
+  const rows = rowsIn(tokens);
   for (const [k, sentence] of sentences.entries()) {
     if (sentence.names === 0 || !cues.test(sentence.text + (sentences[k + 1]?.text ?? ''))) continue;
     for (const count of [1, 2]) {
-      rows ??= rowsBefore(tokens, tokens.length);
-      const told = mentionsAt(tokens, rows, sentences, k, count);
+      const told = mentionsAt(tokens, sentences, k, count);
       const story = areOne(tokens, told.listed) && areOne(tokens, told.others) ? told : null;
       const span =
         story && !(count === 2 && /[FN]/.test(story.text.slice(0, story.turn)) === false) ? spanOf(story.text) : null;

@@ -7,10 +7,10 @@ import { once } from '../once.ts';
 import { written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { asAside, asFiller, type Token } from '../words/tokens.ts';
-import { thingOf, type Weighed } from '../words/weighed.ts';
+import { thingOf } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { areOne, mentionsAt } from './mentions.ts';
-import { isPlain, type Name, rowsBefore } from './tale.ts';
+import { areOne, mentionsAt, rowsIn } from './mentions.ts';
+import { isPlain, type Name } from './tale.ts';
 
 const the = '(?:the |my |any |this )?';
 const no = '(?:did ?nt|did not|havent|hadnt|hasnt|have not|had not|has not|never|not|wasnt|isnt|was not|is not)';
@@ -46,12 +46,11 @@ const open =
 export function leftWithout(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
-  let rows: readonly Weighed[] | null = null;
   const sentences = sentencesOf(cut);
+  const rows = rowsIn(tokens);
   for (const [k, sentence] of sentences.entries()) {
     if (sentence.names === 0 || !cues.test(sentence.text)) continue;
-    rows ??= rowsBefore(tokens, tokens.length);
-    const story = mentionsAt(tokens, rows, sentences, k, 1);
+    const story = mentionsAt(tokens, sentences, k, 1);
     if (!areOne(tokens, story.listed) || story.others.length > 0 || /[#=…LX]/.test(story.text)) continue;
     const next = sentences[k + 1];
     const behind =
@@ -61,7 +60,7 @@ export function leftWithout(cut: Cut): Heard {
     const isWithout = lacking.test(text) && (nothing.test(text) || (behind !== null && nothing.test(behind.text)));
     if (!isOut && !isWithout) continue;
     // what comes next may tell what took its place
-    const soon = sentences[k + 1] === undefined ? '' : mentionsAt(tokens, rows, sentences, k + 1, 1).text;
+    const soon = sentences[k + 1] === undefined ? '' : mentionsAt(tokens, sentences, k + 1, 1).text;
     if (
       open.test(text) ||
       story.text.trim().endsWith('?') ||

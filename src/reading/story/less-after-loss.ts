@@ -5,10 +5,10 @@
 import { alike, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { asAside, asFiller, type Figure } from '../words/tokens.ts';
-import { thingOf, type Weighed } from '../words/weighed.ts';
+import { thingOf } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { areOne, mentionsAt } from './mentions.ts';
-import { isPlain, isSum, type Name, rowsBefore } from './tale.ts';
+import { areOne, mentionsAt, rowsIn } from './mentions.ts';
+import { isPlain, isSum, type Name } from './tale.ts';
 
 const lost =
   /\b(?:spil\w*|fell|fallen|dropped|knocked|tipped over|toppled|slopped|lost|went (?:on|over|onto|down)|ran (?:over|down|out)|floor|overturned|upset|leaked|dog|cat)\b/;
@@ -24,11 +24,11 @@ export function lessAfterLoss(cut: Cut): Heard {
   const none = { tokens, told: [] };
   const sentences = sentencesOf(cut);
   if (!sentences.some(({ text }) => lost.test(text))) return none;
-  const rows: readonly Weighed[] = rowsBefore(tokens, tokens.length);
+  const rows = rowsIn(tokens);
   for (const [k, sentence] of sentences.entries()) {
     if (!lost.test(sentence.text)) continue;
     for (let count = 1; count <= most; count++) {
-      const story = mentionsAt(tokens, rows, sentences, k, count);
+      const story = mentionsAt(tokens, sentences, k, count);
       if (!areOne(tokens, story.listed) || story.others.length > 0 || /[LX…=]/.test(story.text)) continue;
       if (open.test(story.text) || !left.test(story.text)) continue;
       const begin = Math.max(story.from, story.since);

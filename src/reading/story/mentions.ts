@@ -8,7 +8,7 @@ import { endsDotted, isFat, isIngredient } from '../words/token-is.ts';
 import type { Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import { joinedAt, type Story } from './story.ts';
-import { isPlain, type Name } from './tale.ts';
+import { isPlain, type Name, rowsBefore } from './tale.ts';
 
 export interface Mentions extends Story {
   /** Where fats are named that the list has. */
@@ -29,8 +29,42 @@ const isEven = (token: Token | undefined): boolean =>
 const isLye = (token: Token | undefined): boolean =>
   isIngredient(token) && (token.meaning.kind === 'alkali' || token.meaning.kind === 'stock');
 
-/** The story of so many sentences from the one at `k` on; `rows`: all of the post. */
+interface Known {
+  readonly rows: readonly Weighed[];
+  readonly mentions: Map<number, Mentions>;
+}
+/** By the words of a post as one rule left them: several rules ask one after the other. */
+const known = new WeakMap<readonly Token[], Known>();
+
+function knownOf(tokens: readonly Token[]): Known {
+  const before = known.get(tokens);
+  if (before) return before;
+  const now = { rows: rowsBefore(tokens, tokens.length), mentions: new Map<number, Mentions>() };
+  known.set(tokens, now);
+  return now;
+}
+
+/** What is weighed in a post; its words must not change. */
+export const rowsIn = (tokens: readonly Token[]): readonly Weighed[] => knownOf(tokens).rows;
+
+/** The story of so many sentences from the one at `k` on. */
 export function mentionsAt(
+  tokens: readonly Token[],
+  sentences: readonly Sentence[],
+  k: number,
+  count: number,
+): Mentions {
+  const { rows, mentions } = knownOf(tokens);
+  const key = k * mostTold + count;
+  const before = mentions.get(key);
+  if (before) return before;
+  const now = mentionsOf(tokens, rows, sentences, k, count);
+  mentions.set(key, now);
+  return now;
+}
+const mostTold = 8;
+
+function mentionsOf(
   tokens: readonly Token[],
   rows: readonly Weighed[],
   sentences: readonly Sentence[],

@@ -8,7 +8,8 @@ import { isFat, isIngredient } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { isPlain, type Name, rowsBefore } from './tale.ts';
+import { rowsIn } from './mentions.ts';
+import { isPlain, type Name } from './tale.ts';
 
 const no = '(?:did ?nt|didnt|did not|havent|hadnt|hasnt|have not|had not|has not|never|not|wont|will not|isnt|wasnt)';
 const it = '(?:it|that|this|them|any)';
@@ -36,7 +37,7 @@ export function neverIn(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   const sentences = sentencesOf(cut);
-  const all = rowsBefore(tokens, tokens.length);
+  const all = rowsIn(tokens);
   for (const [k, sentence] of sentences.entries()) {
     // "forgot the castor (50 g)"
     const bracket = sentence.figures === 0 ? sentences[k + 1] : undefined;
@@ -52,7 +53,7 @@ export function neverIn(cut: Cut): Heard {
     const behind = isNear && /\b(?:it|that|them)\b/.test(next.text) && !next.text.includes('?') ? next.text : '';
     const isIn = denied.test(sentence.text);
     if (!isIn && !(behind && denied.test(behind))) continue;
-    const text = sentence.text + (isIn ? '' : behind);
+    const text = sentence.text + (isBracketed ? (next?.text ?? '') : isIn ? '' : behind);
     if (!(planned.test(text) || surely.test(text)) || open.test(text.replace(/\bi (?:wanted|planned|thought)\b/g, '')))
       continue;
     const own = all.filter(({ id }) => id === thingOf(name));

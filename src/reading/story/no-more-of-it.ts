@@ -5,10 +5,10 @@
 import { alike, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { asAside, asFiller, type Figure } from '../words/tokens.ts';
-import { thingOf, type Weighed } from '../words/weighed.ts';
+import { thingOf } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { areOne, mentionsAt } from './mentions.ts';
-import { isPlain, isSum, type Name, rowsBefore } from './tale.ts';
+import { areOne, mentionsAt, rowsIn } from './mentions.ts';
+import { isPlain, isSum, type Name } from './tale.ts';
 
 const less =
   /\b(?:only|just|no more|not more|nothing more|all (?:that|there|i|we)|thats all|that was all|empty|emptied|ran out|run out|finished|ended|short|gave|left)\b/;
@@ -22,14 +22,13 @@ export function noMoreOfIt(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   const sentences = sentencesOf(cut);
-  let rows: readonly Weighed[] | null = null;
+  const rows = rowsIn(tokens);
   for (const [k, sentence] of sentences.entries()) {
     if (sentence.names === 0 || sentence.figures === 0 || !less.test(sentence.text)) continue;
-    rows ??= rowsBefore(tokens, tokens.length);
-    const story = mentionsAt(tokens, rows, sentences, k, 1);
+    const story = mentionsAt(tokens, sentences, k, 1);
     if (!areOne(tokens, story.listed) || story.others.length > 0 || /[LX…]/.test(story.text)) continue;
     if (!limited.test(story.text) || open.test(story.text)) continue;
-    const next = sentences[k + 1] ? mentionsAt(tokens, rows, sentences, k + 1, 1).text : '';
+    const next = sentences[k + 1] ? mentionsAt(tokens, sentences, k + 1, 1).text : '';
     if (/N|\b(?:rest|missing|filled|topped|made up|instead|difference)\b/.test(next)) continue;
     const name = tokens[story.listed[0] ?? -1] as Name;
     const begin = Math.max(story.from, story.since);
@@ -37,7 +36,7 @@ export function noMoreOfIt(cut: Cut): Heard {
     const was = tokens[row?.figure ?? -1];
     if (!row || more.length > 0 || !isPlain(was)) continue;
     // a list that is told once more, as it was made, has its own row for it
-    if (rows.some((one) => one.id !== row.id && rows?.some((other) => other !== one && other.id === one.id))) continue;
+    if (rows.some((one) => one.id !== row.id && rows.some((other) => other !== one && other.id === one.id))) continue;
     const figures: number[] = [];
     for (let at = begin; at < story.to; at++) if (isPlain(tokens[at])) figures.push(at);
     const like = (at: number): number => alike((tokens[at] as Figure).quantity, was.quantity).value;

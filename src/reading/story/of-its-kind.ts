@@ -6,10 +6,10 @@ import { written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { isFat } from '../words/token-is.ts';
 import { asFiller } from '../words/tokens.ts';
-import { thingOf, type Weighed } from '../words/weighed.ts';
+import { thingOf } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { mentionsAt } from './mentions.ts';
-import { isPlain, type Name, rowsBefore } from './tale.ts';
+import { mentionsAt, rowsIn } from './mentions.ts';
+import { isPlain, type Name } from './tale.ts';
 
 /** The writer looks at what it is. */
 const seen =
@@ -24,11 +24,10 @@ export function ofItsKind(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   const sentences = sentencesOf(cut);
-  let rows: readonly Weighed[] | null = null;
+  const rows = rowsIn(tokens);
   for (const [k, sentence] of sentences.entries()) {
     if (sentence.names === 0 || !seen.test(sentence.text)) continue;
-    rows ??= rowsBefore(tokens, tokens.length);
-    const story = mentionsAt(tokens, rows, sentences, k, 1);
+    const story = mentionsAt(tokens, sentences, k, 1);
     const ids = new Set(story.others.map((at) => thingOf(tokens[at] as Name)));
     if (ids.size !== 1 || /[#LX=…]/.test(story.text.replace(/^.*? (?=\S*N)/, ''))) continue;
     const text = story.text.replace(/[?.!] ?$/, '.');

@@ -9,7 +9,8 @@ import { endsDotted, isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Weighed } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
-import { isPlain, isSum, type Name, rowsAmong, rowsBefore, weightAt } from './tale.ts';
+import { rowsIn } from './mentions.ts';
+import { isPlain, isSum, type Name, rowsAmong, weightAt } from './tale.ts';
 
 /** Somebody did it. */
 const did =
@@ -83,14 +84,13 @@ export function putAnew(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   const sentences = sentencesOf(cut);
-  let rows: readonly Weighed[] | null = null;
+  const rows = rowsIn(tokens);
   for (const whole of sentences) {
     if (whole.names === 0 || whole.figures === 0) continue;
     const sentence = behindList(tokens, whole);
     const isKept = /\b(?:came|turned) out\b/.test(sentence.text) && sentence.text.search(keptIt) >= 0;
     if (!(isKept || did.test(sentence.text) || bigger.test(sentence.text) || smaller.test(sentence.text))) continue;
     if (open.test(sentence.text.replace(keptIt, ''))) continue;
-    rows ??= rowsBefore(tokens, tokens.length);
     const told = toldIn(tokens, rows, sentence);
     if (!told) continue;
     const { mention, figure, row } = told;
