@@ -10,6 +10,7 @@ import { anotherOfIt } from './another-of-it.ts';
 import { beforeAndAfter } from './before-and-after.ts';
 import { besidePot } from './beside-pot.ts';
 import { boiledDown } from './boiled-down.ts';
+import { bothIn } from './both-in.ts';
 import { bowlReadings } from './bowl-readings.ts';
 import { brokenOff } from './broken-off.ts';
 import { broughtTo } from './brought-to.ts';
@@ -187,6 +188,7 @@ const rules: readonly Rule[] = [
   totalPerVessel,
   byRule,
   twoPots,
+  bothIn,
   summedUp,
   partsTold,
   stockWeighed,
