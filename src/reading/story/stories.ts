@@ -84,6 +84,7 @@ import { saysLye } from './says-lye.ts';
 import { soItWas } from './so-it-was.ts';
 import { solutionPoured } from './solution-poured.ts';
 import { spiltOf } from './spilt.ts';
+import { stayedBehind } from './stayed-behind.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { stoppedShort } from './stopped-short.ts';
@@ -148,6 +149,7 @@ const rules: readonly Rule[] = [
   otherWayRound,
   paperOrPot,
   twoLots,
+  stayedBehind,
   leftOfFull,
   onlySoMuch,
   fromBlend,
