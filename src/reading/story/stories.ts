@@ -23,6 +23,7 @@ import { countedIn } from './counted-in.ts';
 import { declined } from './declined.ts';
 import { drawnOfIt } from './drawn-of-it.ts';
 import { fatsTimes } from './fats-times.ts';
+import { fewerThere } from './fewer-there.ts';
 import { filledBy } from './filled-by.ts';
 import { forAnother } from './for-another.ts';
 import { fromBlend } from './from-blend.ts';
@@ -127,6 +128,7 @@ const rules: readonly Rule[] = [
   othersLye,
   planAndDeed,
   plannedAlkali,
+  fewerThere,
   notThatAlkali,
   wentFrom,
   soItWas,
