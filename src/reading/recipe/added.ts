@@ -62,6 +62,9 @@ function isOfSecondLye(tokens: readonly Token[], at: number): boolean {
     const between = tokens.slice(named + 1, at);
     if (between.filter(isMeasured).length > 1 || between.some((one) => isIngredient(one) && !isOfLye(one)))
       return false;
+    // "a second lye with 36 g more in 60 g water": the figure of the lye is nobody's yet
+    const isNamed = isKind(tokens[at + 1], /^alkali$/) || isKind(tokens[at + 2], /^alkali$/);
+    if (!isNamed && !between.some((one) => isKind(one, /^(?:alkali|stock)$/))) return false;
     const words = tokens.slice(k, to).map(spoken).join(' ').toLowerCase();
     const all = tokens.slice(from, to).map(spoken).join(' ').toLowerCase();
     return poured.test(words) && !elsewhere.test(all);

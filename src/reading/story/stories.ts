@@ -84,7 +84,7 @@ import { sameIn } from './same-in.ts';
 import { saysLye } from './says-lye.ts';
 import { soItWas } from './so-it-was.ts';
 import { solutionPoured } from './solution-poured.ts';
-import { spiltOf } from './spilt.ts';
+import { spiltOf, spiltOn } from './spilt.ts';
 import { stayedBehind } from './stayed-behind.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
@@ -180,6 +180,7 @@ const rules: readonly Rule[] = [
   confirmed,
   otherPack,
   notThisBatch,
+  spiltOn,
   spiltOf,
   partsWent,
   ofItsPack,
