@@ -48,7 +48,7 @@ function wordsOf(tokens: readonly Token[], { at, figure }: Weighed, other: Weigh
 const mostBetween = 6;
 
 const isBetween = (token: Token | undefined): boolean =>
-  token?.t === 'word' || (token?.t === 'name' && !isIngredient(token)) || isMark(token, ',:=()–—-');
+  token?.t === 'word' || (token?.t === 'name' && !isIngredient(token)) || isMark(token, ',:=()–—-\t');
 
 /** Rows of fats, those with words behind the name, too: "sunflower, opened bottle: 220 g". */
 function fatRows(tokens: readonly Token[]): readonly Weighed[] {
