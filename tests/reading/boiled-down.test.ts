@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { makeReader, readRecipe } from '../../src/reading/index.ts';
+import { potOf } from './pot.ts';
 
 const reader = makeReader(loadCatalogue());
 const read = (text: string) => {
@@ -39,3 +40,15 @@ test('a paste that was simmered is none', () =>
     liquids: [280],
     doubts: 0,
   }));
+
+const oils = 'Lard 500 g, coconut oil 250 g.';
+test.each([
+  `We boiled fresh milk, was 400 g and after boiling only 250 g left, that we froze. Then 110 g NaOH slowly into the 250 g milk. ${oils}`,
+  `I simmered milk, it was 500 g, after the simmering there were 250 g left. 110 g NaOH into it. ${oils}`,
+  `The milk I cooked down, had 400 g and at the end 250 g remained. 110 g NaOH in the 250 g milk. ${oils}`,
+])('counts what was left, told beside what it was: %s', (text) => expect(potOf(text).doubts).toEqual([]));
+
+test.each([`We boiled milk, was 400 g, left 250 g in the fridge for coffee, 150 g went in. 110 g NaOH. ${oils}`])(
+  'asks: %s',
+  (text) => expect(potOf(text).doubts).not.toEqual([]),
+);

@@ -18,6 +18,8 @@ const surely = /^(?:kept|keep|keeping|saved|saving|reserved)$/;
 const purposes: ReadonlySet<string> = new Set(uses.purposes.split(' '));
 /** Till after the cook, as a rule. */
 const keptBack = /^(?:kept|held|keep|hold|put|set|reserved|saved)(?: (?:back|aside|by))?$/;
+/** "I ladled 650 g of it into the pot the rest went back": from there on the other part is spoken of. */
+const others = /^(?:rest|remainder|remaining|leftover)$/;
 const pots = /^(?:pot|batch|recipe|soap|mix|lye|trace|superfat)$/;
 
 /** The fat of which the figure at `k` is a part: "50 g of the coconut", "of the coconut I kept 50 g", "50 g of it". */
@@ -47,7 +49,7 @@ function fatBefore(tokens: readonly Token[], k: number): number {
 function isKept(tokens: readonly Token[], k: number, { from, to }: Span): boolean {
   let [first, last] = [k, k];
   while (first > from && !isMark(tokens[first - 1], '(,')) first--;
-  while (last < to && !isMark(tokens[last], '),')) last++;
+  while (last < to && !isMark(tokens[last], '),') && !(last > k && others.test(spoken(tokens[last])))) last++;
   const isLater = isAny(tokens, from, to, (one) => isRole(one, 'after') && !keptBack.test(spoken(one)));
   const words = tokens.slice(first, last).flatMap((one) => spoken(one).split(' '));
   const goal = words.findLastIndex((word) => /^(?:for|in|into|on|to)$/.test(word));

@@ -25,7 +25,9 @@ function isBesides(tokens: readonly Token[], at: number): boolean {
 /** "Another 145 g NaOH in 300 g water": as much water with it. */
 function isWithMore(tokens: readonly Token[], at: number): boolean {
   // "another 10 g lye dissolved in 30 g water"
-  const name = /^(?:dissolved|mixed|stirred)$/.test(wordAt(tokens, at - 2)) ? at - 3 : at - 2;
+  const solved = /^(?:dissolved|mixed|stirred)$/.test(wordAt(tokens, at - 2)) ? at - 3 : at - 2;
+  // "a further 13 g NaOH, dissolved in 20 g water"
+  const name = solved === at - 3 && isMark(tokens[solved], ',') ? solved - 1 : solved;
   const lye = tokens[name];
   const between = /^(?:of|more|extra)$/.test(wordAt(tokens, name - 1)) ? 1 : 0;
   const figure = name - 1 - between;
@@ -37,6 +39,42 @@ function isWithMore(tokens: readonly Token[], at: number): boolean {
     (isBesides(tokens, figure) || isMoreWord.test(wordAt(tokens, name - 1)))
   );
 }
+
+const solutions = /^(?:lye|solution|lye solution|lye water)$/;
+/** Words of a second solution up to one of its figures, at the most. */
+const longestSolution = 14;
+const poured =
+  /\b(?:poured|tipped|added|stirred|put|went|goes|came|comes|gave|turned|threw|is|are|trickled)\b[^?]*\b(?:in|into|to it|on top|too|also|as well|after)\b|\badded (?:it|that|this)\b|\b(?:in|into|to) (?:the |my )?(?:pot|batter|pan|kettle|mix|soap|oils|fats|first|mass)\b[^?]*\b(?:poured|tipped|added|stirred|put|went|came|gave)\b/;
+/** It is for something else, or the first one never went in. */
+const elsewhere =
+  /\b(?:other soap|other batch|next|jar|bottle|fridge|instead|spil\w*|drain|sink|threw away|thrown|binned|lost|wasted|stands|kept|keep|weaker|stronger|again|anew)\b/;
+
+/** "A second lye, 38 g NaOH in 80 g water, and poured it in too": either figure of it. */
+function isOfSecondLye(tokens: readonly Token[], at: number): boolean {
+  const { from, to } = sentenceAt(tokens, at, longestLook);
+  for (let k = at - 1; k >= Math.max(from, at - longestSolution); k--) {
+    if (!besides.test(wordAt(tokens, k))) continue;
+    const named = [k + 1, k + 2].find(
+      (one) => solutions.test(spoken(tokens[one])) || isKind(tokens[one], /^(?:alkali|stock)$/),
+    );
+    if (named === undefined) continue;
+    // of the one lye and its water no more than two figures, and nothing else
+    const between = tokens.slice(named + 1, at);
+    if (between.filter(isMeasured).length > 1 || between.some((one) => isIngredient(one) && !isOfLye(one)))
+      return false;
+    // "a second lye with 36 g more in 60 g water": the figure of the lye is nobody's yet
+    const isNamed = isKind(tokens[at + 1], /^alkali$/) || isKind(tokens[at + 2], /^alkali$/);
+    if (!isNamed && !between.some((one) => isKind(one, /^(?:alkali|stock)$/))) return false;
+    const words = tokens.slice(k, to).map(spoken).join(' ').toLowerCase();
+    const all = tokens.slice(from, to).map(spoken).join(' ').toLowerCase();
+    return poured.test(words) && !elsewhere.test(all);
+  }
+  return false;
+}
+
+const isKind = (token: Token | undefined, kind: RegExp): boolean =>
+  isIngredient(token) && kind.test(token.meaning.kind);
+const isOfLye = (token: Token | undefined): boolean => isKind(token, /^(?:alkali|water|stock)$/);
 
 /** "20 g extra coconut"; "more water" is one name. */
 const isMoreWord = /^(?:more|extra|additional)\b/;
@@ -62,7 +100,8 @@ export function isAdded(tokens: readonly Token[], row: Row, before: Row): boolea
     (isBesides(tokens, at) ||
       ((isMoreWord.test(wordAt(tokens, at + 1)) || isNamedMore(tokens[row.token])) &&
         wordAt(tokens, row.token + 1) !== 'than') ||
-      isWithMore(tokens, at));
+      isWithMore(tokens, at) ||
+      (isOfLye(tokens[row.token]) && isOfSecondLye(tokens, at)));
   const sources = [before, row].map((one) => sourceOf(tokens, one.token));
   const isElsewhere = sources.every((one) => one !== null) && sources[0] !== sources[1];
   if (!isMore && !isElsewhere) return false;

@@ -11,10 +11,12 @@ import { asAside, asFiller, type Token } from '../words/tokens.ts';
 import { figureOf, thingOf } from '../words/weighed.ts';
 import { hearNotes, type Note } from './hear-notes.ts';
 import type { Heard } from './heard.ts';
-import { isPlain, type Name, weightAt } from './tale.ts';
+import { isPlain, isSum, type Name, weightAt } from './tale.ts';
 
 /** Words of which one stands where it is told. */
-const cues: ReadonlySet<string> = new Set('simmered boiled cooked reduced simmer boiling simmering heated'.split(' '));
+const cues: ReadonlySet<string> = new Set(
+  'simmered boiled cooked reduced simmer boiling simmering heated cooking boil cook'.split(' '),
+);
 
 const left =
   '(?:(?:weighed )?(?:what|whatever|all that)(?:s| is| was| were| had)? (?:(?:then|still|finally) )?(?:left|remained|remains|stayed)(?: (?:over|behind|of (?:it|that)|in (?:the|my) [a-z]+))?|that left(?: me)?(?: with)?|which left(?: me)?(?: with)?|leaving(?: me)?(?: with)?|(?:boiled|cooked|simmered|reduced|went) (?:it |that )?down to|until (?:only |just )?)';
@@ -28,6 +30,9 @@ const makePatterns = (): readonly (readonly ['left', RegExp])[] =>
     `\\b(?:simmer|boil|cook|reduc|heat)(?:ed|ing)?\\b[^#?]{0,120}?\\b${left}${being} (?<w>#)${plain}`,
     // "boiled down 500 g of it till there was 280 g left", "500 g boiled down, 280 g left"
     `\\b(?:simmer|boil|cook|reduc|heat)(?:ed|ing)?\\b[^#?]{0,24}(?:#[^#?]{0,60}?)?(?:(?:, |\\b${till} )(?<w>#)${remains}|\\b(?:(?:down|reduced) to|until only|till only)${being} (?<v>#)${plain})`,
+    // "was 400 g and after boiling only 250 g left", "had 400 g and at the end 260 g remained"
+    `\\b(?:simmer|boil|cook|reduc|heat)(?:ed|ing)?\\b[^#?]{0,60}#[^#?]{0,40}\\bafter (?:(?:the|it|this) )?(?:simmer|boil|cook|reduc|heat)\\w*[^#?@]{0,24}(?<w>#)(?:${remains}|${plain})`,
+    `\\b(?:simmer|boil|cook|reduc|heat)(?:ed|ing)?\\b[^#?]{0,60}#[^#?@]{0,50}?(?<w>#)${remains}(?! in (?:the|my) (?:fridge|freezer|cupboard)| for\\b)`,
     `\\breduced(?: (?:it|that|this|down|@|#|of|the|on the [a-z]+))* to${being} (?<w>#)${plain}`,
     `\\b(?:simmer|boil|cook)(?:ed|ing) (?:(?:it|that|@|of|the|my|flat|#) )*down\\b[^#?]{0,40}(?:#[^#?]{0,12})?(?:, |and )(?<w>#)${remains}`,
   ].map((source) => ['left', new RegExp(source, 'd')] as const);
@@ -42,12 +47,17 @@ const reach = 60;
 
 /** The one liquid that is named there, and weighed nowhere but as it was before it was boiled down. */
 function liquidBefore(tokens: readonly Token[], from: number, end: number): Name | null {
-  const all = tokens.filter((one) => isIngredient(one) && one.meaning.kind === 'liquid').map((one) => one as Name);
+  // "into the milk" behind, without a weight, is the same by a shorter name
+  const all = tokens
+    .filter((one, k) => isIngredient(one) && one.meaning.kind === 'liquid' && (k < end || figureOf(tokens, k) >= 0))
+    .map((one) => one as Name);
   const ids = new Set(all.map(thingOf));
   if (ids.size !== 1) return null;
   const isWeighed = tokens.some((one, k) => {
     const figure = isIngredient(one) && ids.has(thingOf(one)) ? figureOf(tokens, k) : -1;
-    return isPlain(tokens[figure]) && figure !== end && !isBefore(tokens, figure, from, end);
+    return (
+      isPlain(tokens[figure]) && figure !== end && !isAgain(tokens, figure, end) && !isBefore(tokens, figure, from, end)
+    );
   });
   if (isWeighed) return null;
   for (let k = end - 1; k >= 0 && end - k < reach; k--) {
@@ -57,6 +67,10 @@ function liquidBefore(tokens: readonly Token[], from: number, end: number): Name
   }
   return null;
 }
+
+/** "Into the 250 g milk": told once more behind. */
+const isAgain = (tokens: readonly Token[], figure: number, end: number): boolean =>
+  figure > end && isSum(weightAt(tokens, end, end), weightAt(tokens, figure, end));
 
 /** So much it was before, told in the same breath, and more. */
 const isBefore = (tokens: readonly Token[], figure: number, from: number, end: number): boolean => {

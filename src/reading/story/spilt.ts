@@ -5,7 +5,17 @@
 
 import { alike, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
-import { endsDotted, isAny, isIngredient, isWeight, massOf, spoken, wordAt, wordOrStop } from '../words/token-is.ts';
+import {
+  endsDotted,
+  isAny,
+  isIngredient,
+  isStop,
+  isWeight,
+  massOf,
+  spoken,
+  wordAt,
+  wordOrStop,
+} from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import { thingOf, type Weighed } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
@@ -93,6 +103,28 @@ export function spiltOf(cut: Cut): Heard {
     return { tokens: out, told: [{ text: note, gone: [was.quantity], from: sentence.from, to, settles: true }] };
   }
   return none;
+}
+
+const lands = /^(?:on|over|onto|across|down|against|behind|under)$/;
+const whose = /^(?:the|my|our|his|her|their|a|this|poor|whole|new|old|all)$/;
+const longestFall = 12;
+
+/** "Spilled half of my water on the cat": whatever it fell on goes into no soap. */
+export function spiltOn({ tokens }: Cut): readonly Token[] {
+  let out: Token[] | null = null;
+  for (const [k, token] of tokens.entries()) {
+    if (!cues.has(spoken(token))) continue;
+    for (let at = k + 1; at < k + longestFall && !isStop(tokens[at]); at++) {
+      if (!lands.test(wordAt(tokens, at)) || !whose.test(wordAt(tokens, at + 1))) continue;
+      let place = at + 1;
+      while (whose.test(wordAt(tokens, place))) place++;
+      const thing = tokens[place];
+      if (thing?.t !== 'word' || thing.sort === 'everyday' || thing.sort === 'filler') continue;
+      out ??= [...tokens];
+      out[place] = { ...thing, sort: 'everyday' };
+    }
+  }
+  return out ?? tokens;
 }
 
 /** It was never weighed out. */

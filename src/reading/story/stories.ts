@@ -10,6 +10,7 @@ import { anotherOfIt } from './another-of-it.ts';
 import { beforeAndAfter } from './before-and-after.ts';
 import { besidePot } from './beside-pot.ts';
 import { boiledDown } from './boiled-down.ts';
+import { bothIn } from './both-in.ts';
 import { bowlReadings } from './bowl-readings.ts';
 import { brokenOff } from './broken-off.ts';
 import { broughtTo } from './brought-to.ts';
@@ -22,6 +23,7 @@ import { countedIn } from './counted-in.ts';
 import { declined } from './declined.ts';
 import { drawnOfIt } from './drawn-of-it.ts';
 import { fatsTimes } from './fats-times.ts';
+import { fewerThere } from './fewer-there.ts';
 import { filledBy } from './filled-by.ts';
 import { forAnother } from './for-another.ts';
 import { fromBlend } from './from-blend.ts';
@@ -84,7 +86,8 @@ import { sameIn } from './same-in.ts';
 import { saysLye } from './says-lye.ts';
 import { soItWas } from './so-it-was.ts';
 import { solutionPoured } from './solution-poured.ts';
-import { spiltOf } from './spilt.ts';
+import { spiltOf, spiltOn } from './spilt.ts';
+import { stayedBehind } from './stayed-behind.ts';
 import { stockTaken } from './stock-taken.ts';
 import { stockWeighed } from './stock-weighed.ts';
 import { stoppedShort } from './stopped-short.ts';
@@ -127,6 +130,7 @@ const rules: readonly Rule[] = [
   othersLye,
   planAndDeed,
   plannedAlkali,
+  fewerThere,
   notThatAlkali,
   wentFrom,
   soItWas,
@@ -149,6 +153,7 @@ const rules: readonly Rule[] = [
   otherWayRound,
   paperOrPot,
   twoLots,
+  stayedBehind,
   leftOfFull,
   onlySoMuch,
   fromBlend,
@@ -177,6 +182,7 @@ const rules: readonly Rule[] = [
   confirmed,
   otherPack,
   notThisBatch,
+  spiltOn,
   spiltOf,
   partsWent,
   ofItsPack,
@@ -189,6 +195,7 @@ const rules: readonly Rule[] = [
   totalPerVessel,
   byRule,
   twoPots,
+  bothIn,
   summedUp,
   partsTold,
   stockWeighed,

@@ -6,14 +6,16 @@
 import { once } from '../once.ts';
 import { alike, isLikely, written } from '../taken-back/put-right.ts';
 import { rawText } from '../text/scan.ts';
-import { type Cut, sentencesOf } from '../text/sentences.ts';
+import { type Cut, type Sentence, sentencesOf } from '../text/sentences.ts';
 import { endsDotted, isIngredient, spoken } from '../words/token-is.ts';
 import { asAside, asFiller, type Figure, type Token } from '../words/tokens.ts';
 import type { Heard } from './heard.ts';
 import { isPlain, isSum, rowOf } from './tale.ts';
 
 const cues: ReadonlySet<string> = new Set(
-  'real true correct actual proper really actually truth fact again anew afresh'.split(' '),
+  'real true correct actual proper really actually truth fact again anew afresh new newly fresh reweighed re'.split(
+    ' ',
+  ),
 );
 const figure = '(?:figure|weight|amount|number|value|reading|quantity)';
 const is =
@@ -27,6 +29,11 @@ const patterns = once(() =>
     `\\b(?:weighed|reweighed|checked|measured) (?:the |my )?(?<a>@) (?:again|anew|afresh|once more)(?: ?(?:,|;|-|and|so|then))* (?:its|it is|it was|thats|that is|now its) (?:now |just |only |really )*(?<n>#)(?! (?:of )?@)`,
   ].map((pattern) => new RegExp(pattern, 'd')),
 );
+/** "NaOH row is old. Weighed anew on the good scale: 132 g": the row is said to be of before, and a weight follows. */
+const stale =
+  /@ (?:(?:row|figure|value|entry|number|weight|line|amount|in|of|the|list|sheet|table|above|there|given|here) )*(?:(?:is|was|are|isnt) )+(?:(?:from|an?|no|not|already|now|too|longer|more) )*(?:old|outdated|current|wrong|stale|obsolete|valid|right|correct|true|out of date|superseded|yesterday|before)\b(?! (?:stock|bag|tub|tin|but))/;
+const anew =
+  /^(?:[^#@?]*\b)?(?:re ?-? ?weighed|reweighed|(?:weighed|measured|put on the scales?)(?: (?:it|this|that|out))? (?:anew|again|new|newly|afresh|fresh|once more)|(?:new|newly|fresh) (?:weighed|weight|weighing))\b[^#@?]*#(?! (?:of )?@)/;
 const open =
   /\?|\b(?:if|might|may|maybe|perhaps|not sure|unsure|not convinced|not certain|doubt|whether|wonder|believe|suspect|think|guess|about|around|roughly|last (?:time|batch)|next|she|he|they)\b/;
 /** Sentences ahead in which the row may be named. */
@@ -43,8 +50,8 @@ export function trueFigure(cut: Cut): Heard {
     const found = patterns()
       .map((pattern) => pattern.exec(sentence.text))
       .find((match) => match !== null);
-    const at = found?.indices?.groups;
-    if (!found || !at?.['n']) continue;
+    const at = found?.indices?.groups ?? staleAt(sentence, sentences[k - 1]);
+    if (!at?.['n']) continue;
     const now = sentence.tokenAt(at['n'][0]);
     const own = ['a', 'b', 'c', 'd', 'e'].flatMap((group) => (at[group] ? [sentence.tokenAt(at[group][0])] : []))[0];
     const named = own ?? lastNamed(cut, sentences.slice(Math.max(0, k - reach), k + 1), now);
@@ -70,6 +77,13 @@ export function trueFigure(cut: Cut): Heard {
     };
   }
   return none;
+}
+
+/** Where the figure stands that comes in the place of a row of before. */
+function staleAt({ text, figures }: Sentence, before: Sentence | undefined): Record<string, [number, number]> | null {
+  const place = text.indexOf('#');
+  const told = stale.test(text.slice(0, place + 1)) || (before?.figures === 0 && stale.test(before.text));
+  return figures === 1 && told && anew.test(text.replace(stale, '').trimStart()) ? { n: [place, place + 1] } : null;
 }
 
 /** The figure has a name of its own behind it. */

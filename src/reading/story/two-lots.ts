@@ -20,12 +20,17 @@ const cues: ReadonlySet<string> = new Set('both together combined all everything
 const both =
   '(?:both|the two|both of them|both lots|both (?:of )?these|all of (?:it|them)|it all|the lot|everything|these|they)';
 const into =
-  '(?:(?:(?:i|we|have|had|has|were|was|are|is|all|then|just|got|now|went|go|gone|put|poured|tipped|melted|combined|mixed|used|in|together) )*(?:went|go|goes|gone|put|poured|tipped|melted|combined|mixed|used|in|together)\\b)';
+  '(?:(?:(?:i|we|have|had|has|were|was|are|is|all|then|just|got|now|went|go|gone|put|poured|tipped|turned|emptied|melted|combined|mixed|used|in|together) )*(?:went|go|goes|gone|put|poured|tipped|turned|emptied|melted|combined|mixed|used|in|together)\\b)';
 const and = '(?: (?:[,;.–—-]|and|then|plus|but))*';
 const second = '(?:the |my |a )?(?:second|other|next|new|newer|latest|later|another)';
+const deed = '(?:put|poured|tipped|turned|emptied|melted|combined|mixed|used)';
+const vessels =
+  '(?:bottles|jars|tins|cans|tubs|packs|packets|bags|blocks|jugs|buckets|boxes|lots|cartons|renders|pans|pots|bowls)';
 const makePatterns = (): readonly (readonly ['lots', RegExp])[] =>
   [
-    `\\b(?:first|one|old|older|earlier)\\b[^#@?]{0,36} (?<a>#) (?:of )?(?:the |my )?(?<f>@)[^#@?]{0,24}?${and} ${second}\\b[^#@?]{0,36}? (?<b>#)(?: (?:of )?(?:the |my )?(?<g>@))?${and} (?:${both} ${into}|(?:i |we )?(?:put|poured|tipped|melted|combined|mixed|used) (?:in )?${both})`,
+    // "of olive we had two bottles, in the first 140 g and in the second 210 g, we turned both in the pan"
+    `(?<f>@)[^#@?.]{0,40}(?:# (?:of them|${vessels})\\b[^#@?.]{0,24})?\\b(?:first|one|old|older|earlier)\\b[^#@?.]{0,36} (?<a>#)[^#@?.]{0,24}?${and} (?:in |from |of )*${second}\\b[^#@?.]{0,36}? (?<b>#)(?! (?:of )?@)[^#@?.]{0,24}?${and} (?:${both} ${into}|(?:(?:i|we|have|had|then|just) )*${deed} (?:in )?${both})`,
+    `\\b(?:first|one|old|older|earlier)\\b[^#@?]{0,36} (?<a>#) (?:of )?(?:the |my )?(?<f>@)[^#@?]{0,24}?${and} ${second}\\b[^#@?]{0,36}? (?<b>#)(?: (?:of )?(?:the |my )?(?<g>@))?${and} (?:${both} ${into}|(?:i |we )?${deed} (?:in )?${both})`,
   ].map((source) => ['lots', new RegExp(source, 'd')] as const);
 const patterns = once(makePatterns);
 
@@ -49,6 +54,12 @@ function hear({ match, tale, tokens, span }: Note): PutRight | null {
   if (!listed.every(({ figure }) => isSum(weightAt(tokens, figure, a), sum))) return null;
   const numbers = [...one.quantity.numbers, ...other.quantity.numbers];
   tokens[b] = asAside(other, 'a part of what was said');
+  // "two bottles", of which each is told
+  for (let k = at('f') + 1; k < a; k++) {
+    const token: Token | undefined = tokens[k];
+    if (token?.t === 'quantity') tokens[k] = asAside(token, 'a part of what was said');
+    else if (token && token.t !== 'line') tokens[k] = asFiller(token);
+  }
   for (let k = a + 1; k < span.to; k++) {
     const token: Token | undefined = tokens[k];
     if (token?.t === 'name' && k !== at('f')) tokens[k] = asFiller(token);
@@ -57,7 +68,14 @@ function hear({ match, tale, tokens, span }: Note): PutRight | null {
   if (listed.length > 0) {
     tokens[a] = asAside(one, 'a part of what was said');
     tokens[at('f')] = asFiller(name);
-  } else tokens[a] = { ...one, quantity: { ...now, numbers } } as Figure;
+  } else {
+    tokens[a] = { ...one, quantity: { ...now, numbers } } as Figure;
+    const beside = tokens[a - 1];
+    if (at('f') < a - 1 && beside) {
+      tokens[at('f')] = asFiller(name);
+      tokens[a - 1] = { ...name, from: beside.from, to: beside.to };
+    }
+  }
   return {
     text: `I took ${written(one.quantity)} and ${written(other.quantity)} of ${name.text} together, ${written(now)}, as both went in.`,
     gone: [],

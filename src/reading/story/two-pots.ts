@@ -25,6 +25,14 @@ const both =
 const merged = new RegExp(
   `\\b(?:tipped|poured|put|mixed|combined|merged|stirred|threw|melted|united|blended|joined|emptied)(?: [a-z]+)? ${both}(?: [a-z]+){0,2} (?:in(?:to)? (?:the |a )?(?:same|one|single|big|large|other|first|second)|together|up)\\b|\\b(?:combined|merged|joined|united) ${both}\\b|\\bboth(?: [a-z]+)? (?:went|are|is|came|were (?:put|tipped|poured)) (?:in(?:to)? (?:the )?(?:same|one)|together)\\b|\\bmade (?:it |them )?(?:all )?(?:into )?one (?:soap|batch|pot)\\b`,
 );
+/** "In the blue pan I melted 300 g …, in the red pan …": where the second begins; `merging` says that one went into the other. */
+const eachIn = new RegExp(
+  `\\b(?:in(?:to)?|inside) (?:the |my |a )(?<x>[a-z]+) ${pot}\\b[^?]*?#[^?]*?\\b(?<y>(?:in(?:to)?|inside) (?:the |my |a )(?!\\k<x>\\b)[a-z]+ (?:${pot})\\b[^#@?.;]{0,40}#)`,
+  'd',
+);
+const merging = new RegExp(
+  `\\b(?:tipped|poured|put|mixed|stirred|emptied|turned|scraped|went|goes|gave)(?: [a-z]+)? (?:(?:all|everything|what was) )?(?:(?:from|of|out of|in) )?(?:the |my )?[a-z]+ (?:${pot} )?(?:over )?in(?:to)? (?:the |my )?[a-z]+ (?:${pot})\\b|\\b(?:the |my )[a-z]+ ${pot} (?:(?:was|i|we|have|then|is) )*(?:(?:tipped|poured|put|emptied|turned|went|goes|scraped) )?(?:over )?in(?:to)? (?:the |my )[a-z]+ (?:${pot})\\b`,
+);
 const open =
   /\?|\b(?:if|would|could|should|might|may|next|last (?:time|week|month|year)|never|nearly|not|batter|swirl|layers?|mou?ld)\b/;
 
@@ -36,6 +44,8 @@ interface Pots {
 function potsIn(sentences: readonly Sentence[], k: number): Pots | null {
   const sentence = sentences[k];
   const next = sentences[k + 1];
+  const each = sentence && eachIn.exec(sentence.text)?.indices?.groups?.['y']?.[0];
+  if (sentence && each !== undefined) return { turn: sentence.tokenAt(each), end: sentence.to };
   if (!sentence || !first.test(sentence.text)) return null;
   for (const one of [sentence, next]) {
     const place = one ? other.exec(one.text)?.index : undefined;
@@ -48,7 +58,7 @@ export function twoPots(cut: Cut): Heard {
   const { tokens } = cut;
   const none = { tokens, told: [] };
   const sentences = sentencesOf(cut);
-  const together = sentences.find(({ text }) => merged.test(text) && !open.test(text));
+  const together = sentences.find(({ text }) => (merged.test(text) || merging.test(text)) && !open.test(text));
   if (!together) return none;
   const k = sentences.findIndex((_, n) => potsIn(sentences, n) !== null);
   const pots = k < 0 ? null : potsIn(sentences, k);

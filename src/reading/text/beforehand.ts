@@ -6,6 +6,7 @@ import { withAnswersTaken } from './answers-taken.ts';
 import { fatesOf } from './aside-fates.ts';
 import { type Aside, withoutBooks } from './book-columns.ts';
 import { withRowsNamed } from './by-number.ts';
+import { withoutFootnotes } from './footnotes.ts';
 import { withoutLeaders } from './leaders.ts';
 import { plainly } from './notation.ts';
 import { withoutPacks } from './pack-lines.ts';
@@ -27,7 +28,8 @@ interface Beforehand {
 
 export function beforehand(input: string): Beforehand {
   const replies = withoutReplies(input);
-  const stock = withoutStock(replies.text);
+  const notes = withoutFootnotes(replies.text);
+  const stock = withoutStock(notes.text);
   const pairs = withoutPlanned(stock.text);
   const sheet = withoutBooks(withoutLeaders(pairs.text));
   const answers = withAnswersTaken(sheet.text);
@@ -38,6 +40,7 @@ export function beforehand(input: string): Beforehand {
   const { text, told } = withoutEarlier(named.text);
   const aside = [
     ...replies.told,
+    ...notes.told,
     ...pairs.told,
     ...sheet.told,
     ...answers.told,
