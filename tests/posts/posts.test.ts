@@ -44,8 +44,12 @@ const more: Readonly<Record<string, number>> = {
   'blind-110': 4,
   'blind-111': 2,
   'blind-114': 3,
-  'blind-118': 6,
-  'blind-119': 14,
+  'blind-118': 1,
+  'blind-119': 4,
+  'blind-121': 2,
+  'blind-122': 1,
+  'blind-123': 1,
+  'blind-128': 1,
 };
 
 for (const set of sets) {

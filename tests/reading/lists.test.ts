@@ -281,6 +281,7 @@ describe('a row that is called by its number', () => {
     [`${brackets}\n\nForget about row 3.`, castorless],
     [`${brackets}\n\nI leave 3) out.`, castorless],
     [`${dots}\n\nThe third row is removed.`, castorless],
+    [`${dots}\n\nThe third ingredient stays out.`, castorless],
     [`${dots}\n\nNos. 3 and 4 are left out.`, bare],
     [`${dots}\n\nI swapped no. 3 for 50 g of sunflower oil.`, { ...castorless, 'sunflower-oil': 50 }],
     [`${dots}\n\nEdit: no. 3 is 80 g, not 50.`, { ...whole, 'castor-oil': 80 }],
@@ -292,7 +293,6 @@ describe('a row that is called by its number', () => {
   ])('%s', (text, fats) => expect([gramsOf(text), doubts(text)]).toEqual([fats, []]));
   test.each([
     `${dots}\n\nEDIT: no. 9 is left out.`,
-    `${dots}\n\nThe third ingredient stays out.`,
     `${list('', '').replace(/^\d /gm, '')}\n\nEDIT: leaving the third one out.`,
     `${list('', '').replace(/^\d /gm, '')}\n\nDrop row 3 please.`,
     '1. Melt 500 g coconut oil\n2. Mix 90 g NaOH with 200 g water\n3. Stir in 50 g castor oil\n\nI skipped no. 3.',

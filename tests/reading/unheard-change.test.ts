@@ -56,7 +56,6 @@ describe('a change that no rule can reckon with is asked about', () => {
     'The castor never arrived. Lye and water stay as they are.',
     'The castor is not coming, sorry.',
     "My castor hasn't been delivered, so it will be made without.",
-    'The castor stays out.',
     'The castor has to stay out this time.',
     'The third oil I left out in the end.',
     'I skipped the fourth ingredient.',

@@ -4,6 +4,7 @@
  */
 import { alike, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
+import { batchBefore, seasons } from '../words/cue-words.ts';
 import { asAside, asFiller, type Figure } from '../words/tokens.ts';
 import { thingOf } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
@@ -14,8 +15,9 @@ const less =
   /\b(?:only|just|no more|not more|nothing more|all (?:that|there|i|we)|thats all|that was all|empty|emptied|ran out|run out|finished|ended|short|gave|left)\b/;
 const limited =
   /\b(?:only|just|no more|not more|nothing more|all (?:that (?:was|i)|there was|i had|we had)|thats all|that was all)\b/;
-const open =
-  /\?|\b(?:if|should|would|could|can|may|might|maybe|perhaps|next|last (?:time|batch)|usually|normally|always|she|he|they|her|his|sister|friend|about|around|roughly|rest|missing|remain\w*|filled|fill|topped|complet\w*|made (?:it )?up|instead|replac\w*|swap\w*|more (?:of )?[NF]|another|added|add|bought|buy|cost\w*|price|trace|after|later|until|till|planned|wanted|first|of (?:it|that) (?:is|was)|kept|keep|stuck|spil\w*|lost|pot (?:weighs|weighed)|bowl|tare|scale|each|half)\b/;
+const open = new RegExp(
+  `\\?|\\b(?:if|should|would|could|can|may|might|maybe|perhaps|next|last (?:time|batch)|usually|normally|always|she|he|they|her|his|sister|friend|about|around|roughly|rest|missing|remain\\w*|filled|fill|topped|complet\\w*|made (?:it )?up|instead|replac\\w*|swap\\w*|more (?:of )?[NF]|another|added|add|bought|buy|cost\\w*|price|trace|after|afterwards|later|until|till|planned|wanted|first|of (?:it|that) (?:is|was)|kept|keep|stuck|spil\\w*|lost|pot (?:weighs|weighed)|bowl|tare|scale|each|half)\\b|\\b(?:in|last|this|since) (?:${seasons.replaceAll(' ', '|')})\\b|${batchBefore}`,
+);
 
 /** The list with what there was of it. */
 export function noMoreOfIt(cut: Cut): Heard {
