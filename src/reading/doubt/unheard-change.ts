@@ -48,6 +48,8 @@ const place = '(?:row|line|ingredient|item|entry|position)';
 const nth = `(?:${the}(?:first|second|third|fourth|fifth|sixth|seventh|last|one of|two of|# ?(?:st|nd|rd|th)) (?:[a-z]+ )?(?:one|ones|two|oils?|fats?|butters?|${place}s?)\\b|(?:${place}|nos?|nr|number) (?:\\. )?#)`;
 /** A fat that is not in the pot. */
 const out: readonly string[] = [
+  // "the lard was replaced"
+  `\\bF (?:was|is|got|has been|had been) (?:all |then |simply )?(?:replaced|swapped|exchanged|substituted)(?= ?(?:$|[,.;!)]))`,
   // "only the castor I did not have"
   `\\bF (?:i|we) (?:did not|didnt|did nt|do not|dont|have not|havent|had not|hadnt|could not|couldnt) (?:have|get|find|had|got|buy)${end}`,
   `F ${vessel}(?:# )?(?:(?:in the end|got|gets|was|is|has|had|been|being|were|ended up|just|then|simply|i|we|also|got|completely|have|later) )*(?:left out(?! of\\b)|left off|skipped|omitted|dropped|forgotten|set aside|left behind|thrown (?:out|away)|binned|not used|not added|didnt (?:use|add|put)|havent used|ditched|missed out|taken out)\\b`,

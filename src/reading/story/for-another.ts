@@ -39,6 +39,10 @@ const swaps = once(() =>
     `\\b(?:took|used|put|taken|taking|using|had) (?:in )?${the}(?:#(?: of)? )?${the}N for ${the}F\\b`,
     `\\bnot ${the}F but ${the}N\\b`,
     `\\bN (?:and|but|,) not F\\b`,
+    `\\binstead ${the}F ,? ?${the}N\\b`,
+    `\\bF not ,? ?but N\\b`,
+    `(?:^|[,.;!•] )N for ${the}F(?=$| ?[,.;!])`,
+    '\\bF [(] ?= ?N',
     `(?:^|[,.;] )(?:and |but )?for ${the}F (?:i|we) (?:[a-z]+ ){0,2}${the}N\\b`,
   ].map((pattern) => new RegExp(pattern)),
 );

@@ -79,6 +79,7 @@ import { plannedAlkali } from './planned-alkali.ts';
 import { putAnew } from './put-anew.ts';
 import { putBack } from './put-back.ts';
 import { reckonedAnew } from './reckoned-anew.ts';
+import { restOfAnother } from './rest-of-another.ts';
 import { rowNamed } from './row-named.ts';
 import { runningWeights } from './running-weights.ts';
 import { sameFats } from './same-fats.ts';
@@ -214,6 +215,7 @@ const rules: readonly Rule[] = [
   inItsStead,
   outAndIn,
   filledBy,
+  restOfAnother,
   forAnother,
   trueFigure,
   othersPair,
