@@ -41,6 +41,7 @@ export function beforehand(input: string): Beforehand {
   const aside = [
     ...replies.told,
     ...notes.told,
+    ...stock.told,
     ...pairs.told,
     ...sheet.told,
     ...answers.told,
