@@ -18,7 +18,7 @@ const denied = new RegExp(
   [
     `\\b${no} (?:(?!any\\b)[a-z]+ ){0,2}(?:put|add|added|use|used|go|went|gone|take|taken|come|arrived?|make|made|want|get)(?: ${it})?(?: (?:in|into|to|after|at|the|all|inside|there|it|end|pot|soap|mix|post|mail|today))*(?=$| ?[,.;!)–—-]| (?:because|as|since|so|and|yet|after all|in the end)\\b)`,
     `\\b(?:is|was|are|were) not (?:in|inside|there|part of it)\\b|\\b(?:isnt|wasnt) in\\b`,
-    `\\bleft (?:it|that|them|@) out\\b|\\bleft out\\b|\\bforgot(?:ten)?(?: (?:it|that|them|about it|to))?(?=$| ?[,.;!)])|\\bforgot(?:ten)? (?:about )?(?:to (?:add|put in|put|melt) )?(?:the |my )?(?:# (?:of )?(?:the )?)?@(?= ?[,.;:!()]| $|$)|\\bskipped (?:it|that)\\b|\\bwithout(?: it| that)?(?=$| ?[,.;!)])`,
+    `\\bleft (?:it|that|them|@) out\\b|\\bleft out\\b|\\bforgot(?:ten)?(?: (?:it|that|them|about it|to))?(?=$| ?[,.;!)])|\\bskipped (?:it|that)\\b|\\bwithout(?: it| that)?(?=$| ?[,.;!)])`,
     '\\bsaid no\\b|\\bdecided (?:against|not)\\b|\\bchanged my mind\\b|\\b(?:still|found|stayed|stood|stands|sits|sat|remained) (?:[a-z]+ ){0,3}(?:on|in|behind) the (?:[a-z]+ )?(?:counter|table|bottle|jar|tub|cupboard|fridge|shelf|scale|bowl|cup|bag|shop)\\b',
     '^(?:[-,.] )?(?:but |and |so )?no @(?: (?:at all|in the end|this time|today|in it|in there|for me|though))*(?= ?[,.;:!()–—-])',
   ].join('|'),
@@ -50,7 +50,7 @@ export function neverIn(cut: Cut): Heard {
     if (!isFat(name) || named.some((at) => thingOf(tokens[at] as Name) !== thingOf(name))) continue;
     const next = sentences[isBracketed ? k + 2 : k + 1];
     const isNear = next && next.names === 0 && next.figures === 0 && next.paragraph === sentence.paragraph;
-    const behind = isNear && /\b(?:it|that|them)\b/.test(next.text) && !next.text.includes('?') ? next.text : '';
+    const behind = isNear && /\b(?:it|its|that|them)\b/.test(next.text) && !next.text.includes('?') ? next.text : '';
     const isIn = denied.test(sentence.text);
     if (!isIn && !(behind && denied.test(behind))) continue;
     const text = sentence.text + (isBracketed ? (next?.text ?? '') : isIn ? '' : behind);
