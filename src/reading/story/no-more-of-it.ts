@@ -29,7 +29,13 @@ export function noMoreOfIt(cut: Cut): Heard {
     if (sentence.names === 0 || sentence.figures === 0 || !less.test(sentence.text)) continue;
     const story = mentionsAt(tokens, sentences, k, 1);
     if (!areOne(tokens, story.listed) || story.others.length > 0 || /[LX…]/.test(story.text)) continue;
-    if (!limited.test(story.text) || open.test(story.text)) continue;
+    // "only 120 g of the shea is unrefined"
+    if (
+      !limited.test(story.text) ||
+      open.test(story.text) ||
+      /# of (?:the |my )?F (?:is|are|was|were)\b/.test(story.text)
+    )
+      continue;
     const next = sentences[k + 1] ? mentionsAt(tokens, sentences, k + 1, 1).text : '';
     if (/N|\b(?:rest|missing|filled|topped|made up|instead|difference)\b/.test(next)) continue;
     const name = tokens[story.listed[0] ?? -1] as Name;
