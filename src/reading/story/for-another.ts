@@ -193,6 +193,9 @@ function exchanged(
   }
   out[row.at] = { ...comes, from: name.from, to: name.to };
   out[row.figure] = { ...listed, quantity: now } as Figure;
-  const text = `I took ${written(now)} of ${comes.text} in the place of ${goes.text}, as the post says.`;
+  const said = story.text.slice(span.from, span.to);
+  const isTold = at >= 0 || /=/.test(said) || same.test(said);
+  const why = isTold ? 'as the post says' : 'with the weight of the list, as the post tells no other';
+  const text = `I took ${written(now)} of ${comes.text} in the place of ${goes.text}, ${why}.`;
   return { tokens: out, told: [{ text, gone: [], from, to, settles: true }] };
 }
