@@ -26,8 +26,12 @@ describe('late', () => {
   test.each([
     'Cold process. At light trace I stirred in 40 g shea butter.',
     'Cooked the oils for an hour with herbs, strained. At trace 40 g shea butter.',
+    'Hot process. Then at trace 40 g shea butter went in.',
   ])('cooked: %s', (said) => expect(shea(said)).toEqual({ cooked: 40 }));
 });
+
+test('so much of it is cooked', () =>
+  expect(shea('Hot process. Then 400 g shea butter went in.')).toEqual({ cooked: 400 }));
 
 test.each([
   '60 g shea in at the start with the oils; the other 40 g I stirred in when the cook was over.',

@@ -61,3 +61,8 @@ test.each(['Half of the palm I replaced with lard.', 'There is no palm in it, la
   'asked: %s',
   (said) => expect(pot(said)).toBe('asked'),
 );
+
+test.each(['I have no palm, and so no lard is in it.', 'My sister had no palm so she took lard.'])(
+  'no lard came for it: %s',
+  (said) => expect(pot(said)).not.toEqual({ lard: 100 }),
+);

@@ -36,6 +36,7 @@ describe('of the list', () => {
     'I did not use cheap castor.',
     "I don't like castor but took it.",
     'Next time I will leave the castor out.',
+    'The castor is from the farm, and I made it without gloves.',
     'Some people leave the castor out.',
     'In a different batch I left out the castor.',
   ])('it is in: %s', (said) => expect(castor(said)).toBe(50));
@@ -58,8 +59,9 @@ describe('only planned', () => {
     'I thought of 50 g castor also but my wife said no.',
     'There were meant to be 50 g castor after the cook, but I found the cup on the counter.',
   ])('%s', (said) => expect(castor(said)).toBeUndefined());
-  test.each(['Castor 50 g I have never used before.', 'I had 50 g castor and did not use perfume.'])(
-    'it is in: %s',
-    (said) => expect(castor(said)).toBe(50),
-  );
+  test.each([
+    'Castor 50 g I have never used before.',
+    'Castor 50 g, never used, straight from the shop.',
+    'I had 50 g castor and did not use perfume.',
+  ])('it is in: %s', (said) => expect(castor(said)).toBe(50));
 });

@@ -1,6 +1,11 @@
 /** Signs, shares and measures beside figures. */
 import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { heatQuestion } from '../../src/reading/heat/ask.ts';
+import { makeReader, readRecipe } from '../../src/reading/index.ts';
 import { potOf } from './pot.ts';
+
+const reader = makeReader(loadCatalogue());
 
 describe('shares of a weight', () => {
   const shared = { lard: 425, 'sunflower-oil': 170, 'coconut-oil': 255 };
@@ -72,5 +77,20 @@ test.each([
   'Pot one, hers, was 500 g coconut and 87 g lye and it is fine. Pot two is mine and I am worried only for this one: 450 g tallow, 200 g coconut oil, 95 g lye, 240 g water.',
   'My first pot: 500 g coconut, 87 g lye. My second pot: 450 g tallow, 200 g coconut oil, 95 g lye, 240 g water. The first is ok. Is the second one ok too?',
 ])('the pot that is worried about: %s', (post) =>
-  expect(potOf(post).grams).toMatchObject({ 'tallow-beef': 450, 'coconut-oil': 200, naoh: 95 }),
+  expect(potOf(post)).toMatchObject({ doubts: [], grams: { 'tallow-beef': 450, 'coconut-oil': 200, naoh: 95 } }),
 );
+
+test('a measure of something else is no water', () =>
+  expect(
+    Math.round(
+      potOf('12 oz coconut, 20 oz olive, 4.65 oz lye, 1 cup water and 2 tablespoons honey').grams['water'] ?? 0,
+    ),
+  ).toBe(237));
+
+test.each<[string, string | null]>([
+  ['What does my lye look like?', null],
+  ['What stage is it at?', 'cook'],
+])('the cook is asked about or not: %s', (asks, question) => {
+  const text = `Into the pot: 550 g tallow, 250 g olive oil, 200 g coconut oil. Lye was 140 g NaOH in 340 g water. Cooked it for an hour and a half, no zap on the tongue. ${asks}`;
+  expect(heatQuestion(reader, text, readRecipe(reader, text))).toBe(question);
+});

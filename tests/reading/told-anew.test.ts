@@ -30,6 +30,20 @@ describe('a row told once more', () => {
     'the list stays: %s',
     (said) => expect(pot(said).grams).toMatchObject(base),
   );
+  test.each(['I put more NaOH, 100 g.', 'Coconut was only 20 g in the jar, no more.'])('asked: %s', (said) =>
+    expect(pot(said).doubts).not.toEqual([]),
+  );
+  test('what was topped up is no loss', () =>
+    expect(pot('Part of coconut fell on the floor, 235 g left, topped up again.').grams['coconut-oil']).not.toBe(235));
+  test('the rest that is only thought of', () =>
+    expect(
+      pot('Only 310 g olive at home, should I fill the rest with sunflower?').grams['sunflower-oil'],
+    ).toBeUndefined());
+  test('the rest of a row without a weight of its own', () =>
+    expect(pot('Olive was 310 g, rest sunflower.')).toEqual({
+      grams: { ...base, 'olive-oil-virgin': 310, 'sunflower-oil': 90 },
+      doubts: [],
+    }));
   test('50 g from the lard I did not use', () =>
     expect(pot('50 g from the lard I did not use.').doubts).not.toEqual([]));
 });
@@ -112,6 +126,7 @@ test.each([
   'It is not high oleic sunflower.',
   'Is high oleic sunflower better?',
   'My sunflower bottle says good for frying.',
+  'The bottle says high oleic sunflower is better for frying.',
 ])('the kind of the list: %s', (said) =>
   expect(potOf(`560g sunflower 240g coconut 114g naoh 260g water. ${said}`).grams).toMatchObject({
     'sunflower-oil': 560,
