@@ -113,6 +113,7 @@ function filled(
   if (!isSum(whole.quantity.value, like(a), like(b))) return null;
   const isOf = (name: number, at: number): number => Math.abs(name - at);
   const [own, other] = isOf(f, a) + isOf(n, b) <= isOf(f, b) + isOf(n, a) ? [a, b] : [b, a];
+  // named first, it is weighed first
   if (n < f && own !== Math.max(a, b)) return null;
   const out = [...tokens];
   hush(out, begin, story.to, 'said before');

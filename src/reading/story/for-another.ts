@@ -4,11 +4,11 @@
  * what each clause says and not by how it is said. Where no weight is told it is the one of the row.
  */
 import { once } from '../once.ts';
-import { alike, written } from '../taken-back/put-right.ts';
+import { alike, type PutRight, written } from '../taken-back/put-right.ts';
 import { type Cut, sentencesOf } from '../text/sentences.ts';
 import { batchBefore, relations } from '../words/cue-words.ts';
 import { asFiller, type Figure, type Token } from '../words/tokens.ts';
-import { thingOf, type Weighed } from '../words/weighed.ts';
+import { thingOf } from '../words/weighed.ts';
 import type { Heard } from './heard.ts';
 import { areOne, type Mentions, mentionsAt, rowsIn } from './mentions.ts';
 import { hush, isPlain, type Name, weightAt } from './tale.ts';
@@ -29,6 +29,7 @@ const lacks = once(() =>
     `^for ${the}F$`,
   ].map((pattern) => new RegExp(pattern)),
 );
+const lacksOther = once(() => lacks().map(({ source }) => new RegExp(source.replaceAll('F', 'N'))));
 const takes =
   /\b(?:took|taken|taking|take|used|using|use|put|putting|gave|given|added|adding|poured|melted|weighed|chose|came|comes|went|goes|instead|so|then|in its (?:place|stead)|in (?:the )?place|for it|replacing|replaced|subbed|swapped|substituted|went with|(?:it|mine|ours|this) (?:is|was)|its|theres|there is|is in|stands? in|stood in|stepped in|filled in)\b|\b(?:has|have|had|contains?) (?:the |some )?N\b|[→>]/;
 const swaps = once(() =>
@@ -82,97 +83,108 @@ function clausesOf(text: string): readonly Clause[] {
   return clauses;
 }
 
-/** Where the clauses say that the one came for the other: from where to where; null where they do not. */
-function spanOf(text: string): { readonly from: number; readonly to: number } | null {
+interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The clauses from the first of the two fats to the last, and to the weight behind; null where they lie far apart. */
+function clausesAround(text: string): (Span & { readonly all: readonly Clause[] }) | null {
   const clauses = clausesOf(text);
-  const firstF = clauses.findIndex((clause) => clause.text.includes('F'));
-  const lastN = clauses.findLastIndex((clause) => clause.text.includes('N'));
-  const firstN = clauses.findIndex((clause) => clause.text.includes('N'));
-  const lastF = clauses.findLastIndex((clause) => clause.text.includes('F'));
-  const [first, last] = [Math.min(firstF, firstN), Math.max(lastF, lastN)];
+  const [first, last] = [
+    clauses.findIndex((clause) => /[FN]/.test(clause.text)),
+    clauses.findLastIndex((clause) => /[FN]/.test(clause.text)),
+  ];
   if (first < 0 || last - first > mostClauses) return null;
   const all = clauses.slice(first, last + 1);
   // "so lard instead, 120 g"
-  const behind =
-    clauses[/^(?:instead|in (?:its|that) place)$/.test(clauses[last + 1]?.text ?? '') ? last + 2 : last + 1];
+  const isInstead = /^(?:instead|in (?:its|that) place)$/.test(clauses[last + 1]?.text ?? '');
+  const behind = clauses[isInstead ? last + 2 : last + 1];
   const isWeight =
     behind !== undefined &&
     (same.test(behind.text) || /^(?:also |the |its )*(?:same )?#(?: (?:also|too|of it))?$/.test(behind.text));
-  const begin = all[0]?.from ?? 0;
   const until = isWeight ? behind : all.at(-1);
-  const end = (until?.from ?? 0) + (until?.text.length ?? 0);
-  const said = text.slice(begin, end);
-  const isSwap = swaps().some((pattern) => pattern.test(said));
-  const isGone = (clause: Clause, k: number): boolean =>
-    clause.text.includes('F') &&
-    lacks().some(
-      (pattern) =>
-        pattern.test(clause.text) ||
-        // "palm, there was none"; "palm I do not buy"
-        (clause.text.endsWith('F') &&
-          pattern.test(`${clause.text} ${all[k + 1]?.text.includes('N') ? '' : (all[k + 1]?.text ?? '')}`)),
-    );
-  const lacksN = lacks().map((pattern) => new RegExp(pattern.source.replaceAll('F', 'N')));
-  const isNone = all.some((clause) => clause.text.includes('N') && lacksN.some((pattern) => pattern.test(clause.text)));
-  const isIn = all.some((clause, k) => {
-    if (!clause.text.includes('N')) return false;
-    const next = all[k + 1]?.text.includes('F') ? '' : (all[k + 1]?.text ?? '');
-    return takes.test(clause.text) || (clause.text.endsWith('N') && takes.test(next));
-  });
-  if (isNone || !(isSwap || (isIn && all.some(isGone)))) return null;
-  // who does it, in the clause of what came
-  const doing = all.filter(({ text: one }) => one.includes('N') || !one.includes('F')).map(({ text: one }) => one);
-  if (
-    open.test(said.replace(couldNot, '')) ||
-    (others.test(said) && !doing.some((one) => mine.test(one) && !others.test(one)))
-  )
-    return null;
-  if (
-    /\b(?:half|third|quarter|part|some of|most|partly|only)\b/.test(text.slice(end).replace(/[.;!?].*/, '')) ||
-    elsewhen.test(
-      text.slice(0, text.indexOf('.', end) < 0 ? text.length : text.indexOf('.', end)).replace(couldNot, ''),
-    ) ||
-    /[LX?…]|# (?:of )?(?:the |my )?F|F #/.test(said) ||
-    (said.match(/#/g) ?? []).length > 1
-  )
-    return null;
-  return { from: begin, to: end };
+  return { all, from: all[0]?.from ?? 0, to: (until?.from ?? 0) + (until?.text.length ?? 0) };
 }
 const mostClauses = 4;
+
+/** That a fat is not in it, in its clause or, where that ends with its name, in the next: "palm, there was none". */
+const isLacking = (all: readonly Clause[], letter: 'F' | 'N', patterns: readonly RegExp[]): boolean =>
+  all.some(({ text }, k) => {
+    if (!text.includes(letter)) return false;
+    const next = all[k + 1]?.text ?? '';
+    const on = text.endsWith(letter) && !/[FN]/.test(next) ? `${text} ${next}` : text;
+    return patterns.some((pattern) => pattern.test(text) || pattern.test(on));
+  });
+
+/** That the other one is in it. */
+const isTaken = (all: readonly Clause[]): boolean =>
+  all.some(({ text }, k) => {
+    const next = all[k + 1]?.text ?? '';
+    return text.includes('N') && (takes.test(text) || (text.endsWith('N') && !next.includes('F') && takes.test(next)));
+  });
+
+/** Somebody else did it. */
+const isOfOthers = (all: readonly Clause[]): boolean =>
+  all.some(({ text }) => others.test(text)) &&
+  !all.some(({ text }) => (text.includes('N') || !text.includes('F')) && mine.test(text) && !others.test(text));
+
+/** Where the clauses say that the one came for the other: from where to where; null where they do not. */
+function spanOf(text: string): Span | null {
+  const around = clausesAround(text);
+  if (!around) return null;
+  const { all, from, to } = around;
+  const said = text.slice(from, to);
+  const isSwap = swaps().some((pattern) => pattern.test(said));
+  if (isLacking(all, 'N', lacksOther()) || !(isSwap || (isTaken(all) && isLacking(all, 'F', lacks())))) return null;
+  const rest = text.slice(to).replace(/[.;!?].*/, '');
+  const isOpen =
+    open.test(said.replace(couldNot, '')) ||
+    partly.test(rest) ||
+    elsewhen.test((text.slice(0, to) + rest).replace(couldNot, '')) ||
+    isOfOthers(all);
+  const isElse = /[LX?…]|# (?:of )?(?:the |my )?F|F #/.test(said) || (said.match(/#/g) ?? []).length > 1;
+  return isOpen || isElse ? null : { from, to };
+}
+const partly = /\b(?:half|third|quarter|part|some of|most|partly|only)\b/;
 
 const cues =
   /\b(?:no|not|never|without|dont|didnt|havent|hadnt|cant|cannot|couldnt|wont|isnt|wasnt|out|short|over|off|lack\w*|instead|place|stead|lieu|rather|allergic|hates?|finished|empty|gone|rancid|spoil(?:ed|t)|mou?ldy|missing|sold|unavailable|used up|expensive|where|for|swap\w*|sub(?:bed|s)?|substitut\w*|replac\w*|exchang\w*|switch\w*|trade\w*|chang\w*)\b|[→>]/;
 
 /** The list with what came in the place of what was not there. */
 export function forAnother(cut: Cut): Heard {
+  const all: PutRight[] = [];
+  let { tokens } = cut;
+  for (let n = 0; n < mostSwapped; n++) {
+    const heard = oneForAnother({ ...cut, tokens });
+    if (!heard) break;
+    tokens = heard.tokens;
+    all.push(...heard.told);
+  }
+  return { tokens, told: all };
+}
+const mostSwapped = 4;
+
+function oneForAnother(cut: Cut): Heard | null {
   const { tokens } = cut;
-  const none = { tokens, told: [] };
   const sentences = sentencesOf(cut);
-  const rows = rowsIn(tokens);
   for (const [k, sentence] of sentences.entries()) {
     if (sentence.names === 0 || !cues.test(sentence.text + (sentences[k + 1]?.text ?? ''))) continue;
     for (const count of [1, 2]) {
-      const told = mentionsAt(tokens, sentences, k, count);
-      const story = areOne(tokens, told.listed) && areOne(tokens, told.others) ? told : null;
-      const span =
-        story && !(count === 2 && /[FN]/.test(story.text.slice(0, story.turn)) === false) ? spanOf(story.text) : null;
-      if (!story || !span) continue;
-      const heard = exchanged(tokens, rows, story, span);
+      const story = mentionsAt(tokens, sentences, k, count);
+      if (!areOne(tokens, story.listed) || !areOne(tokens, story.others)) continue;
+      const span = count === 2 && !/[FN]/.test(story.text.slice(0, story.turn)) ? null : spanOf(story.text);
+      const heard = span && exchanged(tokens, story, span);
       if (heard) return heard;
     }
   }
-  return none;
+  return null;
 }
 
-function exchanged(
-  tokens: readonly Token[],
-  rows: readonly Weighed[],
-  story: Mentions,
-  span: { readonly from: number; readonly to: number },
-): Heard | null {
+function exchanged(tokens: readonly Token[], story: Mentions, span: Span): Heard | null {
   const [from, to] = [story.tokenAt(span.from), story.tokenAt(Math.max(span.from, span.to - 1)) + 1];
   const [goes, comes] = [tokens[story.listed[0] ?? -1] as Name, tokens[story.others[0] ?? -1] as Name];
-  const own = rows.filter(
+  const own = rowsIn(tokens).filter(
     ({ at, figure, id }) => id === thingOf(goes) && (at < from || at >= to) && (figure < from || figure >= to),
   );
   const [row, ...more] = own;
