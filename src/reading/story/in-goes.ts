@@ -14,7 +14,7 @@ import { hush, isPlain, isSum, type Name, rowsOf, weightAt } from './tale.ts';
 const cues: ReadonlySet<string> = new Set('in into'.split(' '));
 
 const goes =
-  '(?:goes|lots|rounds|batches|steps|loads|turns|runs|portions|instalments|stages|parts|halves|weighings|cups|jugs|bowls|beakers|mugs|glasses)';
+  '(?:goes|lots|rounds|batches|steps|loads|turns|runs|portions|instalments|stages|parts|halves|weighings|cups|jugs|bowls|beakers|mugs|glasses|lumps|pieces|blocks|slabs|chunks|jars|tubs|tins|bottles|bags|packets)';
 /** How many there were, where that is said: "in three portions", "in portions", "bit by bit". */
 const manyGoes = `(?:in(?:to)? (?:(?<n>#) (?:${goes} )?|(?:(?:several|some|small|a few|few|my|little|its) )*(?:goes|lots|rounds|batches|steps|portions|instalments|stages|parts|weighings|bits|bit) )|(?:bit|piece|portion|little|spoon) (?:by|for) (?:bit|piece|portion|little|spoon) )`;
 const also = '(?:(?:as well|too|also|again|each|apiece) )*';
