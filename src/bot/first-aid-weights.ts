@@ -1,4912 +1,4912 @@
 /** What each sign weighs for an accident and against it, in tenths of a logit: learned, `npm run generate:first-aid`. */
-export const weights = ` ab:-10
- abgekriegt:12
- abgewischt:8
- able:-2
- about:5
- above:5
+export const weights = ` a:-2
+ ab:-11
+ aber:1
+ abgekriegt:15
+ abgewischt:10
+ able:-1
+ about:4
+ above:8
  abroad:-1
- abt:-10
+ abt:-11
  abuela:-8
- accelerat:-5
- accident:12
- accidental:8
- accord:-5
+ accelerat:-4
+ accident:13
+ accidental:10
+ accord:-4
  account:-4
- aceit:-1
- aceite:-1
+ aceit:-3
+ aceite:1
  acid:4
  acrylic:-1
- activat:-5
- actual:-15
+ activat:-4
+ actual:-11
  add:-15
- added:-3
- additional:-10
- adds:-7
- admit:-1
+ added:-5
+ additional:-9
+ additiv:-2
+ adds:-6
+ admit:-2
  adult:-4
  advance:-8
  advent:-2
- advice:-7
- advise:-3
- afraid:-12
+ advice:-8
+ advise:-1
+ afraid:-11
  after:10
- afternoon:7
- afterward:-12
+ afternoon:4
+ afterward:-11
  again:-14
- against:-8
- age:-9
- ages:-7
- ago:12
- agre:-2
- agree:-8
- agua:-1
- ahead:-11
- ahora:10
- ai:12
+ against:-3
+ age:-10
+ ages:-8
+ ago:11
+ agre:-3
+ agree:-9
+ ahead:-9
+ ahora:9
+ ai:13
  aid:10
- aim:-3
- aimed:-1
- air:-9
- aisle:-2
- al:6
+ aim:-2
+ air:-12
+ aisle:-3
+ al:5
  alarm:-7
  alcohol:1
- alike:-3
- alive:-1
- alkali:-14
+ alike:-5
+ alkali:-13
  alkanet:-9
- all:-4
+ all:-3
  allergen:-1
- allergic:-5
- allergy:-7
- alles:-9
- allgau:-7
+ allergic:-7
+ allergy:-6
+ alles:-10
+ allgau:-6
  allotment:-3
- allow:-6
+ allow:-7
  almond:-7
  almost:-10
- aloe:-8
- alone:-5
- along:8
+ aloe:-11
+ alone:-4
+ along:7
  aloud:-3
- already:-4
- alright:-16
- also:3
- alter:-8
- although:-4
- altogether:-12
+ already:-5
+ alright:-17
+ also:4
+ alter:-7
+ although:-3
+ altogether:-11
  alu:-12
- aluminium:-12
- alway:-5
+ aluminium:-14
+ alway:-10
  am:-7
- amber:-11
- american:-4
- ammonia:-1
- among:5
- amount:-14
- ampolla:9
- an:-7
- and:3
- ang:-9
- animal:-6
- ankle:12
+ amber:-10
+ american:-7
+ ammonia:3
+ among:6
+ amount:-13
+ ampolla:11
+ an:-6
+ and:2
+ ang:-8
+ animal:-5
+ ankle:20
  annatto:-1
  anos:-9
- another:-9
+ another:-12
+ anruhren:-1
  ans:1
- answer:-12
- antes:-9
- any:-9
- anybody:-1
+ answer:-14
+ antes:-10
+ any:-6
  anyhow:-6
- anymore:-8
- anyone:-6
- anyth:-3
- anyway:-4
- anywhere:-11
+ anymore:-6
+ anyone:-8
+ anyth:-7
+ anyway:-1
+ anywhere:-10
  apart:-3
- apiece:-5
+ apiece:-4
  app:-11
  apparent:-4
- appl:-6
+ appl:-8
  apple:-3
- applesauce:-11
- apprentice:1
- approx:-3
- apres:1
- apricot:-5
- april:-4
- apron:-15
- aqua:-12
+ applesauce:-10
+ appointment:-1
+ approx:-4
+ apres:-1
+ apricot:-6
+ april:-6
+ apron:-14
+ aqua:-11
  arde:9
  are:5
- arent:-4
- argan:-6
- argu:-11
- arithmetic:-7
+ arent:-6
+ argan:-5
+ argu:-7
+ arithmetic:-6
  arm:-7
- arms:-12
+ armpit:-2
+ arms:-10
  around:5
- arriv:-3
+ arriv:-4
  arrow:-1
- arvo:-1
- as:-9
- ash:-5
+ as:-10
+ ash:-2
  ashes:-9
+ aside:-3
  ask:-5
- asked:-12
- asks:2
- asleep:-3
- assume:10
- asthma:6
- at:-5
- attach:-3
- attempt:-5
- attic:-7
- atznatron:10
- au:-4
- auf:-13
- auge:7
- augen:-9
+ asked:-11
+ asks:3
+ asleep:-1
+ assistant:-1
+ assume:11
+ asthma:2
+ at:-7
+ attach:-2
+ attempt:-8
+ attic:-5
+ atznatron:9
+ au:-5
+ auf:-16
+ auge:5
+ augen:-8
  august:-8
  aunt:-16
- auntie:-1
- aus:1
- autumn:-9
- aux:-3
- avale:7
- avant:-2
- avec:6
- avocado:-11
+ autumn:-7
+ aux:-4
+ avale:8
+ avant:-3
+ avec:5
+ average:-1
+ avocado:-9
  avoid:-14
- awake:-7
- away:-2
- awful:9
+ awake:-3
+ away:-1
+ awful:10
  b4:-1
- b:-9
- ba:-6
+ b:-11
+ ba:-5
  babassu:-7
- babi:-2
+ babi:-4
  baby:-1
  babys:1
- back:-1
+ back:-3
  background:-7
- backside:7
- backward:-6
- bacon:-7
- badly:6
- bag:-4
- bags:-11
+ backside:10
+ backward:-7
+ bacon:-8
+ bad:-1
+ badly:2
+ bag:-3
+ bags:-9
  bain:-5
- bak:-4
+ bak:-5
  balanc:2
- balance:-9
- balcony:-11
- bald:-5
+ balance:-8
+ balcony:-10
+ bald:-4
  ball:8
- balls:7
- balm:-18
+ balls:8
+ balm:-17
  band:-1
- bang:8
- bar:-11
- barber:-5
+ bang:11
+ bar:-10
+ barber:-6
  bare:3
  barefoot:9
- bark:7
- barn:-3
- bars:-9
+ bark:9
+ barn:-7
+ barrel:-1
+ bars:-10
  base:-7
- basic:-1
  basil:-4
- basket:-6
- batch:-4
- bath:-9
- bathroom:7
- batter:-6
- batteri:-8
- battery:-8
- bay:-4
+ basin:2
+ basket:-4
+ batch:-5
+ bath:-8
+ bathroom:6
+ batter:-7
+ batteri:-7
+ battery:-9
+ bay:-6
  bazaar:-6
- be:-2
+ bc:1
+ be:-3
  bea:-9
- beach:1
- bead:6
- beads:7
- beagle:4
- beak:6
- beaker:-4
+ bead:5
+ beads:8
+ beagle:5
+ beak:7
+ beaker:-3
  bear:-8
- beard:-4
- beat:-5
+ beard:-6
+ beat:-6
  beautiful:-5
- bebe:13
- became:2
- because:-3
- become:-8
+ bebe:6
+ became:1
+ because:-2
+ becom:-1
+ become:-9
  bed:-9
- bedroom:-1
- bedtime:-4
+ bedroom:-2
+ bedtime:-3
  bee:-3
  beech:-1
- beef:-2
+ beef:-5
  beekeeper:-5
- been:13
- beer:-12
+ been:15
+ beer:-11
  bees:-9
  beeswax:-13
- before:-6
- beforehand:-5
- began:4
- begin:-3
- beginn:3
- beginner:-13
- begun:-7
- behav:-2
- behind:4
+ before:-4
+ beforehand:-7
+ began:6
+ begin:-10
+ beginn:4
+ beginner:-11
+ begun:-6
+ behind:3
  bei:-4
- beige:-5
- beim:5
- being:-1
- bekommen:14
- believ:9
- believe:-8
+ beige:-6
+ beim:4
+ being:-2
+ bekommen:15
+ believ:13
+ believe:-7
  bell:-1
- belly:16
- belong:-7
- below:-13
- ben:6
- bench:-1
- bend:-4
- bent:6
- bentonite:-1
+ belly:15
+ belong:-9
+ below:-5
+ ben:4
+ bench:2
+ bend:-5
+ bent:8
+ bentonite:-3
  bergamot:-3
- besid:-4
- beside:-6
- best:-6
- bet:-7
- between:3
+ besid:-1
+ beside:1
+ best:-8
+ bet:-8
+ better:-6
+ between:5
  beurre:-1
- bevel:-6
- bien:12
+ bevel:-7
+ bien:11
  big:-6
- bigger:-4
+ bigger:-6
  bill:2
- bin:-1
- binn:-7
+ bin:-2
+ binn:-9
  bins:-4
  birch:-12
- bird:8
- birds:-1
- birthday:-12
- bis:-5
- biscuit:-1
- bit:-2
- bite:3
+ bird:6
+ birds:-2
+ birthday:-11
+ bis:-3
+ biscuit:1
+ bite:1
  bites:-7
- bits:2
+ bits:7
  bitten:6
- black:-19
- blame:-4
- blanc:11
+ black:-18
+ blame:-3
+ blanc:13
  blanca:-5
- blanco:-3
- blanket:-16
- bleach:-1
- bleed:2
- blender:-7
- bless:-9
- blew:11
- blind:10
- blink:7
+ blanco:-4
+ blank:-2
+ blanket:-14
+ bleach:2
+ bleed:4
+ blend:-4
+ blender:-8
+ bless:-8
+ blew:7
+ blind:11
+ blink:11
  blister:9
- blob:3
+ blob:5
  block:-8
  blog:-7
- blood:10
+ blood:7
  bloodshot:-1
- blouse:8
- blue:-8
- blurry:6
+ blouse:9
+ blue:-9
+ blurry:10
  board:1
- boat:-12
+ boat:-11
  body:-9
- boiler:-11
- boils:7
- bol:-7
- bone:8
- bonjour:-3
- book:-12
- booklet:-4
+ boiler:-9
+ boils:8
+ bol:-4
+ bone:5
+ book:-11
+ booklet:-5
  books:-8
- boot:-2
- boots:-7
+ boot:1
+ boots:-8
  bor:1
- borax:-7
- bord:-5
- bored:8
- born:-5
- borrow:-7
- boss:4
- bot:-5
- both:3
- bother:7
- bottl:-9
- bottle:1
- bottom:-14
- bouche:15
- bought:-14
- bounc:10
+ borax:-6
+ bord:-3
+ bored:7
+ born:-4
+ borrow:-11
+ boss:6
+ bot:-6
+ both:2
+ bother:4
+ bottl:-10
+ bottle:2
+ bottom:-12
+ bouche:14
+ bought:-12
+ bounc:12
  bout:11
- bowl:11
- bowls:6
- box:-11
- boxes:-11
- boy:7
- boyfriend:1
- boys:-2
- bra:9
- bran:-12
- brand:-6
+ bowl:14
+ bowls:5
+ box:-10
+ boxes:-13
+ boy:9
+ boyfriend:3
+ boys:-3
+ bra:7
+ bran:-14
+ brand:-8
  bras:10
- brass:-1
- brave:-1
- brazo:10
- bread:-8
- break:-6
- breakfast:6
- breastbone:9
- breath:13
+ brave:-2
+ brazo:14
+ break:1
+ breakfast:4
+ breastbone:8
+ breath:11
  breathe:12
  brennt:1
- brick:-13
+ brick:-11
  bride:-2
- bright:1
- brilliant:-9
+ bright:-1
+ brilliant:-8
+ brim:-3
  brine:1
- bring:1
- brittle:-8
+ bring:2
+ brittle:-7
  broke:-2
- broken:1
- broom:10
- brother:-5
- brown:9
- brule:-10
- brulure:9
- brush:-9
- btw:-1
- bu:11
- bubb:-7
- bubbl:-3
- bubble:9
- bucket:4
- bucks:-2
- budget:-4
- build:-4
- built:-9
+ broom:7
+ brother:-1
+ brought:1
+ brown:8
+ brule:-9
+ brulure:12
+ brush:-6
+ btw:2
+ bu:9
+ bubb:-6
+ bubbl:-2
+ bubble:8
+ bucket:6
+ bucks:-1
+ budget:-2
+ build:-2
+ built:-10
  bulk:-2
- bumps:6
- burbuja:-5
+ bumps:5
+ burbuja:-4
  burger:-1
  burn:6
  burnin:8
  burns:4
- burnt:-6
- burp:15
- burst:6
- bus:-6
- busines:-5
- busy:7
- but:-6
- butcher:-8
+ burnt:-7
+ burp:14
+ burst:10
+ bus:-9
+ busines:-6
+ busy:6
+ but:-4
+ butcher:-7
  buter:-1
- butt:3
- butter:-7
- buttermilk:-1
- button:-9
- buy:-16
+ butt:2
+ butter:-8
+ button:-7
+ buy:-19
  by:-7
- c:-19
+ c:-17
  ca:-3
- cabbage:-9
+ cabbage:-10
  cacao:-1
  cafe:-1
- cage:5
- cake:-4
- cakes:-7
+ cage:8
+ cake:-2
+ cakes:-4
  calc:-5
- calculat:-4
- calculate:-8
+ calculat:-6
+ calculate:-10
  calculation:-1
- calculator:-15
- calendar:-5
+ calculator:-16
+ calendar:-4
  calendula:-11
- caliente:13
- call:-2
- calls:-3
+ caliente:12
+ call:-3
+ calls:-1
  calm:-2
- calms:-6
- came:-7
- camera:4
+ calms:-5
+ came:-6
+ camera:3
  camp:-7
- can:-13
- candl:2
+ can:-11
+ candl:4
  candle:-9
  canister:-6
- cannot:-3
- canola:-11
- cans:-6
- cant:7
- cap:5
- car:-1
+ cann:-1
+ cannot:-2
+ canola:-13
+ cans:-5
+ cant:6
+ cap:8
+ car:-3
  cara:-1
- caramel:-6
- card:-20
+ caramel:-7
+ caravan:-2
+ card:-22
+ cardboard:2
  cards:-5
- care:-7
- careful:-13
+ care:-9
+ careful:-11
  caretaker:-10
- carpet:-7
- carri:-4
- carrot:-6
- carry:-6
- carton:-3
- case:-3
- cases:-1
- cast:-5
+ carpet:-5
+ carri:-2
+ carrot:-5
+ carry:-7
+ carton:5
+ case:-4
+ cast:-7
  caster:-4
- castile:-9
+ castile:-7
  castor:-19
- catch:-4
- cats:-2
+ cat:-2
+ catch:-2
+ cats:-3
+ cattle:-1
  caught:-2
- cauldron:-9
- cause:7
- caustic:11
- caustica:16
- caustique:11
- caviti:-8
- cayo:2
+ cauldron:-7
+ cause:8
+ caustic:8
+ caustica:15
+ caustique:12
+ caviti:-9
+ cavity:-1
+ ce:3
  cedar:1
  cedarwood:-1
  ceil:3
  celebrate:-1
- cell:-2
  cellar:-7
  cent:-4
- centre:-10
- certain:-8
- certifi:-1
- chair:-5
+ centre:-8
+ cents:-1
+ certain:-9
+ chair:-6
  chalk:-10
- challenge:-3
+ challenge:-2
  chamomile:-9
- chance:-8
+ chance:-6
  chang:-5
- change:2
- channel:-1
  chap:-5
- charcoal:-12
+ charcoal:-8
  charg:-4
- charge:-6
+ charge:-7
  chart:-6
- chat:7
- cheap:-12
+ chat:9
+ cheap:-11
  cheaper:-9
- check:-12
+ check:-11
  checklist:-2
- cheek:13
+ cheek:15
  cheer:-8
- cheese:6
+ cheese:7
  chemical:11
- chemist:-6
- chemistry:-14
- chest:17
- chew:3
+ chemist:-5
+ chemistry:-12
+ chest:16
  chicken:9
- chien:4
- child:4
- children:-8
+ chien:5
+ child:3
+ children:-11
  chill:-6
- chimney:-4
- chin:1
+ chimney:-1
  chip:-2
  chipp:-5
  chips:-8
- chocolat:-7
- chocolate:-6
- choice:-3
+ chocolat:-6
+ chocolate:-7
+ choice:-2
  choir:-8
- chok:-8
+ chok:-9
+ choose:-1
  chose:-11
- christma:-11
+ christma:-14
  chuck:-6
- chunk:9
- church:-7
- cinnamon:-1
+ chunk:11
+ church:-8
  circle:-1
- citrate:-5
- citronella:-8
- citru:-9
+ citrate:-6
+ citric:1
+ citronella:-10
+ citru:-10
  claim:-13
- clarity:-4
+ clarity:-5
  clary:-1
- class:-8
- clay:-13
+ class:-7
+ clay:-12
  clean:-9
- cleaner:5
- clear:-3
- clever:1
- client:-12
- climb:1
- cling:2
+ cleaner:6
+ clear:3
+ clever:4
+ client:-10
+ climb:-1
+ cling:4
  clock:-9
- clockwork:-4
+ clockwork:-3
  clos:8
- close:5
- cloth:-8
- cloud:10
- cloudy:-12
+ close:6
+ cloth:-7
+ cloud:7
+ cloudy:-15
  clove:9
  club:-2
- clump:-7
- clumpy:-10
- cm:-10
- co:-14
- coarse:-9
- coast:-6
- coat:-10
- coats:-3
+ clump:-5
+ clumpy:-9
+ cm:-12
+ co:-15
+ coarse:-6
+ coast:-5
+ coat:-8
+ coats:-1
  coc0nut:-1
  cocanut:-7
- cocnut:-5
- coco:-21
- cocoa:-4
- cocoanut:-4
+ cocnut:-6
+ coco:-18
+ cocoa:-2
+ cocoanut:-5
  coconut:-3
  cocunut:-2
- code:-1
- coffee:-2
- coin:8
- coins:-2
- cold:-15
- collar:11
- collarbone:9
+ code:-3
+ coffee:1
+ coin:12
+ coins:-1
+ colado:1
+ cold:-17
+ collar:14
+ collarbone:8
  colleagu:-1
- colleague:2
- collect:1
- colloidal:-4
- color:-5
- colour:-21
- column:-9
- com:6
+ collect:-1
+ colloidal:-2
+ color:-3
+ colour:-20
+ column:-7
+ com:2
  comb:8
- combien:-13
+ combien:-11
  combin:-2
- combine:-11
- come:1
- comes:-8
- comma:6
- comme:-2
- comment:-19
- commit:-4
- community:-1
+ combine:-10
+ come:2
+ comes:-9
+ comma:4
+ comment:-18
+ commit:-5
  como:1
- compar:-3
- compare:-4
- complain:-7
+ compar:-4
+ compare:-3
+ complain:-5
  complaint:-2
+ complete:-1
  computer:-1
  con:7
- conc:-7
- concentration:-13
- concrete:-10
- confession:-9
- confetti:-2
- confirm:-8
- confit:-4
+ conc:-8
+ concentration:-15
+ concrete:-9
+ confession:-10
+ confetti:1
+ confirm:-11
+ confit:-2
  confus:-1
- contact:5
- container:3
+ contact:3
+ container:2
  content:3
- convert:-2
- cook:-6
+ convert:-5
+ cook:-5
  cookbook:-8
- cooker:-4
- cookie:-2
- cooks:-6
- cool:-15
+ cooker:-2
+ cookery:-1
+ cookie:-1
+ cooks:-7
+ cool:-16
  cooler:-9
- cools:-6
+ cools:-8
  copi:-10
- copper:-5
- copy:-9
+ copper:-6
+ copy:-10
  corn:-8
- corner:-3
- correct:-20
- correction:-8
- cos:-4
- cost:-12
- costic:-5
- costs:-12
- cottage:-8
- cotton:-4
+ corner:-1
+ correct:-22
+ correction:-10
+ cos:-1
+ cost:-11
+ costic:-4
+ costs:-9
+ cottage:-7
+ cotton:-5
  cough:8
- could:6
- couldnt:-10
- coule:13
+ could:7
+ couldnt:-13
+ coule:14
  couleur:5
- council:-2
+ council:-1
  count:-16
  counter:-2
  country:-3
- county:-8
- coup:4
- couple:-9
- courage:-4
- course:-9
- cousin:-14
- cover:-2
+ county:-9
+ couple:-10
+ courage:-3
+ course:-10
+ cousin:-10
  cow:-7
+ cows:-1
  cp:-4
- cpop:-7
- crack:-5
+ cpop:-5
+ crack:-7
  craft:-3
- crater:5
- crawl:-1
+ crater:7
+ crawl:-2
  crayon:-7
- crazy:9
- cream:-5
- creamy:-6
- cried:-6
- crisp:-3
- crock:-2
- crockpot:1
- cross:-4
- crudo:10
+ crazy:7
+ cream:-3
+ creamy:-9
+ cried:-9
+ crisp:-2
+ crockpot:-2
+ crudo:9
  crumb:-9
- crumbl:-3
- crumble:-4
- crust:-2
- cry:5
- crystal:1
- csv:-5
- cuanta:-11
- cube:4
- cubes:-5
- cucumber:-7
- cuff:7
- cup:-1
+ crumbl:-1
+ crumble:-7
+ crust:-3
+ cry:4
+ crystal:-3
+ csv:-7
+ cuanta:-10
+ cube:3
+ cubes:-9
+ cucumber:-9
+ cuff:8
+ cup:1
  cupboard:-5
  cupcake:-2
  cupful:-6
- cups:-15
- cur:-11
- cure:-15
+ cups:-18
+ cur:-9
+ cure:-11
  cured:4
- cures:-4
- curiou:-8
- curl:8
- current:-3
+ cures:-5
+ curiou:-5
+ curl:7
+ current:-2
  curry:-5
- curtain:-2
- cushion:-2
+ cushion:-1
  custard:-9
- customer:-6
- cut:1
- cute:-1
- cuts:4
- cutt:-9
- cutter:-8
- d:-10
- da:-8
- dabb:7
+ customer:-5
+ cut:2
+ cuts:2
+ cutt:-11
+ cutter:-10
+ d:-9
+ da:-7
+ dabb:9
  dad:6
- daft:-5
- dag:-19
- dairy:-2
+ daft:-6
+ dag:-18
+ dairy:-1
  damit:-8
- dangerou:-12
- dans:10
- dare:-4
- dared:-8
- darf:1
- dark:-2
- darker:-4
- darn:3
+ damp:1
+ dangerou:-13
+ dans:11
+ dare:-5
+ dared:-9
+ darf:4
+ dark:-1
+ darker:-5
+ darn:5
  das:-4
- data:-2
- date:-12
- dated:-1
- dates:-5
- daughter:-3
- day:-5
- daylight:2
- days:-1
- dead:-7
- deal:6
- dear:-8
+ data:-5
+ date:-13
+ dated:-4
+ dates:-7
+ daughter:-2
+ day:-3
+ daylight:5
+ days:-3
+ de:-3
+ dead:-5
+ deal:3
+ dear:-6
  dears:-1
- decant:9
- december:-3
+ decant:6
+ december:-1
  decent:-6
- decid:-9
- decide:-2
+ decid:-8
+ decide:-1
  decimal:-6
- dedo:13
- deep:7
+ dedo:14
+ deep:9
+ deer:-3
  deg:-1
- degre:-6
+ degre:-3
  degree:-1
- deionis:-8
- deja:-4
+ deionis:-6
  del:10
- delight:-1
- dem:3
+ dem:2
  dementia:1
  demineralis:-5
+ demo:-1
  demonstration:-5
+ den:1
  dense:-4
- dent:2
- dentist:-4
- dentro:7
- depui:11
- der:-6
+ dent:3
+ dentist:-3
+ dentro:9
+ depend:-2
+ depui:10
+ der:-8
  derramo:-8
- des:3
+ des:5
  desde:16
- despu:16
- dessu:1
- destill:-4
+ despu:20
+ dessu:3
+ destill:-6
  detail:-9
  deviation:-2
- di:4
- diary:-6
- dias:5
- dice:10
+ di:5
+ diary:-7
+ dias:6
+ dice:11
  dictat:-11
  dictionary:-2
- did:-10
- didnt:4
- die:2
- died:-12
- differ:-1
- difference:-9
- different:-11
+ did:-8
+ didnt:5
+ died:-10
+ differ:-2
+ difference:-8
+ different:-6
  diffuser:7
  digit:-4
- digital:-7
- dilut:-4
- dilute:-9
- dilution:-5
+ digital:-10
+ dilut:1
+ dilute:-8
+ dilution:-4
  dinner:-4
  dinosaur:-5
  dioxide:-2
  dipp:6
- direction:-7
- dirty:-9
+ direction:-5
+ dirty:-7
  disaster:-6
- discount:-14
- dish:-13
+ discount:-15
+ dish:-14
  dishwasher:-12
- dispenser:-6
- display:-4
+ dispenser:-8
+ display:-3
  dissolv:-10
- dissolve:-10
- dist:-3
- distill:-16
+ dissolve:-11
+ dist:-4
+ distill:-15
  disturb:-5
  divid:-8
- divider:-5
- dizzy:15
- dkg:-9
+ divider:-10
+ dizzy:17
+ dkg:-10
  do:2
- doctor:3
- does:-6
- doesnt:-3
- dog:-2
- dogs:-9
- doing:-6
+ doctor:4
+ does:-5
+ doesnt:-4
+ dog:-1
+ dogs:-12
+ doigt:1
+ doing:-8
  dollar:-1
- donat:-1
- done:-9
- dont:-4
- door:-6
- doors:-4
- doorway:-5
+ done:-10
+ dont:-5
+ door:-8
+ doors:-6
+ doorway:-7
  dos:14
- dots:10
- doubl:-10
- double:-11
- doubt:-9
+ dot:1
+ dots:8
+ doubl:-7
+ double:-12
+ doubt:-6
  dough:4
- doux:-7
- down:4
- downstair:-1
- dozen:-7
+ doux:-3
+ down:1
+ downstair:-2
+ dozen:-6
  draft:-9
- drag:-6
- draggy:-9
- dragon:-7
- drain:-2
- drainpipe:-6
- drama:-9
- drank:5
- drauf:1
- draught:-4
- draw:-4
- drawer:-10
+ drag:-5
+ dragg:-1
+ draggy:-8
+ dragon:-5
+ drain:-3
+ drainpipe:-7
+ drama:-8
+ drank:6
+ drauf:2
+ draught:-1
+ draw:-3
+ drawer:-12
  draws:-3
- dream:-2
- drei:10
- dress:-6
- drew:-12
- dried:-5
+ dream:-3
+ drei:12
+ dress:-8
+ drew:-10
+ dribbl:1
+ dried:-7
  dries:-4
- drill:-4
- drin:1
- drink:3
+ drill:-3
+ drin:2
+ drink:4
  drip:8
- drips:10
- driv:2
+ dripp:3
+ drips:9
+ driv:-1
  drive:-6
  drizzle:-6
- drool:9
- drop:5
- droplet:3
- dropp:5
- drops:-8
- drove:5
- drum:-9
+ drool:10
+ drop:6
+ dropp:4
+ drops:-4
+ drove:2
+ drum:-8
  drunk:4
- dry:-13
+ dry:-14
+ dryer:-1
+ du:2
  dual:-3
- duck:-10
- ducks:-1
- due:-7
- duele:9
- duft:-1
- dug:12
- dull:-3
+ duck:-11
+ due:-8
+ duele:12
+ duft:-2
+ dug:13
+ dull:-2
  dump:-5
  dunk:11
  dur:-9
- durch:-1
- dust:3
- dusty:-11
- dye:-5
- e:-1
+ durch:1
+ dust:2
+ dusty:-10
+ dye:-4
+ e:-3
  each:-13
- ear:2
- earlier:-6
- early:2
- ears:-5
+ ear:3
+ earlier:-5
+ early:-4
+ ears:-7
  easier:-10
- easter:-8
- easy:-10
- eat:11
- eaten:5
- eats:-10
- eczema:-20
- edge:4
- edges:-5
+ easter:-7
+ easy:-3
+ eat:8
+ eaten:4
+ eats:-12
+ eau:2
+ eczema:-18
+ edge:7
+ edges:-6
  edit:1
- egg:-5
- eight:-1
- eighti:-6
- eighty:-3
+ edition:-3
+ egg:-7
+ eighti:-7
+ eighty:-2
  eine:5
- einen:-8
- eingeatmet:11
- either:-11
- el:5
- elbow:-5
- eldest:1
- electric:-5
+ einen:-6
+ eingeatmet:10
+ either:-9
+ el:7
+ elbow:-8
+ eldest:5
+ electric:-4
  eleven:7
- elle:1
- else:-10
+ elle:2
+ else:-11
  emergency:13
- empti:-5
- emu:-12
+ empti:-6
+ empty:-5
+ emu:-11
+ emulsion:-1
  en:-2
  enamel:-10
- encima:17
- end:-11
- ended:-12
- ends:2
- enfant:-10
- engine:-2
- english:-5
- enough:-20
- entire:-7
- entry:-10
+ encima:15
+ end:-9
+ ended:-13
+ ends:1
+ enfant:-8
+ engine:-3
+ english:-3
+ enough:-22
+ entire:-4
+ entry:-8
  envelope:-8
- eo:-5
- equal:-5
+ eo:-4
+ equal:-7
  er:-7
  error:4
- erst:11
- erupt:16
- es:-11
- espresso:-2
+ erst:12
+ erupt:19
+ es:-10
+ espresso:-1
  essential:-11
- essentielle:6
- essig:-2
- est:5
- esta:-8
- et:4
+ est:4
+ esta:-5
+ et:3
  ethanol:-5
  eucalyptu:4
- eur:-1
- euro:-2
- euros:-5
+ eur:-2
+ euros:-3
  even:-5
- evening:-13
- event:-1
+ evening:-10
  ever:-8
- every:-18
- everybody:-13
- everyday:-2
+ every:-16
+ everybody:-12
+ everyday:-6
  everyone:-4
- everyth:-9
- everywhere:-4
- evoo:-1
- ewes:-2
- exact:-11
+ everyth:-7
+ everywhere:-8
+ evoo:-2
+ ewes:-1
+ exact:-13
  exam:-1
  example:-2
  excel:-1
- except:-4
- exces:-10
- excuse:-9
+ except:-6
+ exces:-9
+ excuse:-7
  exercise:-1
- expect:2
- expert:-1
+ expect:-3
+ expert:-3
  explain:-15
- explod:7
- export:-12
+ explod:8
+ export:-11
  extra:-13
  extract:-8
- extractor:-1
+ extractor:-3
  eye:17
  eyeball:-12
  eyebrow:4
- eyelid:14
- eyes:1
+ eyelid:11
  eyewash:-7
- f:-9
+ f:-10
  face:-5
- faceful:14
+ faceful:11
  faces:-1
  facial:-1
- fact:-2
+ fact:-1
  fade:-6
- faded:-3
- fail:-14
+ faded:-2
+ fades:1
+ fail:-15
+ fails:-1
  failur:-8
- faint:-1
+ faint:-4
  fair:-2
  fait:18
- fall:-4
- fallen:-3
- falls:-2
+ fall:-1
+ fallen:-2
+ falls:-3
  false:-11
  fami:-9
- fan:-10
- fancy:-6
- far:-6
+ fan:-9
+ fancy:-8
+ far:-11
  farm:-8
- farmer:-7
- fashion:-1
+ farmer:-8
+ farmhouse:-1
  fast:5
- faster:-8
+ faster:-6
  fat:-21
- fats:-13
- fatty:-1
- fault:-8
+ father:-4
+ fats:-14
+ fatty:-3
+ fault:-5
  faut:-11
  favour:-4
- favourite:-7
- fear:-4
- feather:-8
- feb:-1
- february:-8
- fed:-11
+ favourite:-5
+ fear:-5
+ feather:-9
+ feb:-3
+ february:-4
+ fed:-12
  fee:-3
- feed:6
- feedback:-1
- feel:8
+ feed:4
+ feedback:-2
+ feel:9
  feels:1
- feet:-5
+ feet:-1
  fell:6
- fellow:-5
- felt:4
- fence:-1
- ferry:-1
- fetch:-4
+ fellow:-4
+ felt:5
+ fence:-3
+ fetch:-5
  fete:-2
  few:-3
- field:-3
- fifteen:-10
+ field:-2
+ fifteen:-8
  fifth:-7
- fifty:-4
- fig:-5
- fight:-8
- figur:-10
+ fifty:-3
+ fig:-3
+ fight:-10
+ figur:-8
  figure:-15
- file:-11
- fill:-6
+ file:-9
+ fill:-2
  fille:12
- fills:-9
- film:-9
- fils:13
+ fills:-8
+ film:-7
+ fils:14
  filter:-7
  fin:-6
- final:-10
- find:-8
- finds:-7
- fine:-14
+ final:-14
+ find:-9
+ finds:-8
+ fine:-11
  finer:-4
  finger:8
- fingernail:10
- fingertip:10
- finish:-4
- finland:-2
+ fingernail:12
+ fingertip:12
+ finish:-6
+ finland:-1
  fir:-1
- fire:8
- firm:-14
- first:-1
- fist:4
- fists:-2
+ fire:5
+ firm:-12
+ first:-3
+ fish:3
+ fist:1
+ fists:-4
  fit:-3
- fits:-18
- five:-4
- fizz:6
- fl:-10
- flake:11
+ fits:-16
+ five:-5
+ fixed:-1
+ fizz:7
+ fl:-9
+ flak:-3
+ flake:10
  flaky:-5
- flame:-6
- flannel:3
- flar:4
- flash:-5
- flat:-10
+ flame:-8
+ flannel:4
+ flar:3
+ flash:-6
+ flat:-3
  flatmate:-1
- flea:-4
+ flea:-3
  fleck:1
- flew:4
- flick:18
- float:-11
- flood:-6
- floor:1
+ flew:7
+ flick:11
+ float:-12
+ flood:-9
  floral:-2
  flour:-4
- flower:2
+ flower:8
  flu:4
- fluff:12
- fluid:-5
- flush:1
- fly:8
- fo:-8
- foam:6
+ fluff:11
+ fluid:-6
+ flung:-1
+ flush:2
+ fly:7
+ fo:-7
+ foam:4
  foams:-4
- foamy:8
- fog:-8
- fogg:9
- foggy:9
- fold:-1
- folks:-5
- follow:-9
+ foamy:4
+ fog:-10
+ fogg:10
+ foggy:8
+ fold:1
+ folks:-7
+ follow:-8
  fond:-1
- food:-4
- fool:5
- foot:-3
+ food:-5
+ fool:6
+ foot:-4
  football:-4
  for:-5
- force:2
- forearm:13
- forehead:12
+ force:3
+ forearm:11
+ forehead:15
  forest:-1
- forever:-7
- forget:-9
- forgive:-5
- forgot:-5
+ forever:-8
+ forget:-8
+ forgive:-8
+ forgot:-3
  forgotten:-15
- fork:-4
- form:-12
- forms:-9
- formula:-6
- fortnight:-8
- forty:-4
- forum:-11
- forward:4
- found:-2
- four:1
+ fork:-1
+ form:-15
+ forms:-8
+ formula:-7
+ fortnight:-5
+ forty:1
+ forum:-8
+ forward:2
+ four:-1
  fourteen:2
- fourth:-3
- frag:6
- fragrance:-4
- frais:9
- fram:-1
- frame:-2
+ fourth:-4
+ frag:4
+ fragrance:-2
+ frais:10
+ frame:-3
  free:-11
- freez:3
+ freez:1
  freeze:-3
- freezer:-8
+ freezer:-9
  french:-1
- fresh:8
- friday:3
- fridge:-17
- fried:-5
- friend:-6
- frighten:-6
- frist:-5
- from:-2
- front:-9
+ fresh:9
+ friday:2
+ fridge:-20
+ fried:-6
+ friend:-8
+ frighten:-4
+ frist:-6
+ from:-1
+ front:-11
  frost:-6
- frotte:10
+ frotte:11
  froze:-7
  frozen:-8
- fry:-7
- fryer:-5
- fudge:-2
- full:-4
- fully:-3
+ fruit:-1
+ fry:-8
+ fryer:-7
+ fudge:5
+ full:2
+ fully:-4
  fume:-10
  fumes:-2
- funnel:-1
- funny:-5
- fur:1
- further:-5
- fussy:-2
- fwd:-2
- g:-18
- gallon:-10
- gant:6
- gants:-10
+ fun:-2
+ funnel:1
+ funny:-2
+ fur:3
+ further:-4
+ fussy:-1
+ fwd:-4
+ g:-20
+ gallon:-9
+ gant:4
+ gants:-8
  ganz:-2
- gaps:-1
- garage:-2
- garden:-3
+ gap:1
+ gaps:-3
+ garage:-4
+ garden:-4
  gardener:-5
  garganta:7
  garlic:-5
  gas:-3
- gata:9
+ gata:12
  gate:-9
- gather:-6
+ gather:-3
  gauntlet:-3
- gave:-1
- gear:-2
- gebissen:9
+ gave:-3
+ gday:-1
+ gdynia:-11
+ gear:-5
+ gebissen:11
  gefasst:14
- gekippt:9
- gel:-11
- gelaufen:13
- gell:-17
- generou:-3
- gent:-2
- gentle:-9
+ gekippt:8
+ gel:-12
+ gelaufen:17
+ gell:-19
+ generou:-4
+ gent:-3
+ gentle:-8
  gentleman:2
  gerade:-8
  geranium:-3
- gesicht:9
- gespritzt:4
+ gesicht:7
+ gespritzt:3
  gestern:9
  get:-11
- getrunken:15
- gets:-9
- gett:-15
- gf:9
+ getrunken:21
+ gets:-10
+ gett:-12
+ gf:10
  ghee:-10
  gicle:-3
  gift:-5
- gifts:-7
- girasol:-1
- girl:-2
- girls:-1
- giv:4
- give:-5
- given:-8
- gives:-1
- glad:-3
- glass:2
- glassy:-5
- glaze:-7
+ gifts:-6
+ girasol:-3
+ girl:2
+ giv:5
+ given:-7
+ gives:-3
+ glad:-4
+ glassy:-4
+ glaze:-5
  glide:-1
  glitter:-8
- glop:-8
- glossy:-9
- glov:-2
- glove:8
- glue:3
- glued:-2
- glugg:-5
- glycerin:-1
- glycerine:-5
+ glop:-6
+ glossy:-10
+ glov:-4
+ glove:6
+ glue:6
+ glued:1
+ glugg:-4
+ glycerin:-3
+ glycerine:-1
  gm:-1
- gms:-14
- go:-2
- goat:-2
- goats:-11
- god:-5
- goes:-4
- goggl:-1
- going:12
- gold:-10
+ gms:-16
+ go:-3
+ goat:-4
+ goats:-12
+ god:-8
+ goes:-3
+ going:11
+ gold:-9
  gone:8
- gonna:-1
+ gonna:-2
+ good:-3
  goodnes:-7
- goose:-6
- gorge:12
- got:2
+ goose:-7
+ gorge:11
+ gorgeou:-4
+ got:1
  gota:-1
- goutte:8
- gr:-10
- grab:8
- grabb:3
- grad:-2
- grade:-3
- grain:8
- grainy:-5
- gram:-12
- grams:-18
- gran:-6
+ goutte:11
+ gr:-11
+ grab:10
+ grabb:4
+ grade:-5
+ grain:7
+ grainy:-4
+ gram:-11
+ grams:-17
+ gran:-4
  grand:-3
- grandad:-4
- grandchildren:-5
- granddaughter:-5
- grandfather:-15
- grandma:-12
- grandmother:-11
+ grandad:-5
+ grandchildren:-3
+ granddaughter:-7
+ grandfather:-13
+ grandma:-15
+ grandmother:-9
  grandpa:-8
- grandson:5
- granny:2
- granul:13
- grape:7
- grapese:-8
- grasa:2
+ grandson:6
+ granny:-1
+ granul:11
+ grape:8
+ grapefruit:-1
+ grapese:-6
+ grasa:1
  grass:2
- grat:-9
- grate:-5
+ grat:-7
+ grate:-3
  grateful:-5
- graz:-4
- greas:-1
+ graz:-3
+ greas:-2
  grease:-4
  greaseproof:-5
- greasy:-10
- great:-10
- green:-8
- greeting:-7
- grey:10
+ greasy:-13
+ great:-11
+ green:-9
+ greeting:-9
+ grey:9
  gritty:10
  groomer:-4
- ground:-12
- groundnut:-11
- group:-11
- grown:5
- grows:-4
- grs:-10
+ ground:-9
+ groundnut:-5
+ group:-7
+ grown:4
+ grows:-2
+ grs:-13
  guant:-8
- guante:-1
- guess:-4
- guest:-7
- guild:-8
+ guess:-5
+ guest:-9
+ guild:-6
  guinea:8
- guitar:-6
- gulp:5
- gums:12
- guten:-4
- gutter:-1
- guys:-8
- h2o:-15
- h3:-6
- h:1
- ha:12
- hab:11
- habe:8
- haben:6
- hacia:-12
- hack:9
- had:4
- hadnt:-3
+ guitar:-5
+ gulp:7
+ gums:11
+ guten:-6
+ guys:-10
+ h2o:-14
+ h3:-7
+ h:3
+ ha:10
+ hab:9
+ habe:6
+ haben:10
+ habit:-1
+ hacia:-13
+ hack:7
+ had:6
+ hadnt:-1
  hago:14
- haha:-13
- hair:6
- half:2
- hall:-6
- hallo:-1
- halo:8
- hals:12
- halv:-9
- halve:-1
- hamster:10
+ haha:-11
+ hair:8
+ hall:-5
+ halo:10
+ hals:11
+ halv:-8
+ halve:-2
+ hamster:8
  hand:3
- hande:-8
- handful:-12
- handl:-4
- handle:-9
- handout:-9
- handrucken:8
- hands:-13
+ hande:-7
+ handful:-11
+ handl:-3
+ handle:-10
+ handout:-10
+ handrucken:10
+ hands:-14
  handschuhe:-10
- handsome:-9
+ handsome:-7
  handwrit:-7
- handwritten:-2
- hang:4
+ handwritten:-1
+ hang:3
  hanger:-3
- hangs:-8
+ hangs:-10
  happen:6
- happy:-9
- harbour:-2
- hard:-1
- harden:-8
- harder:-5
- hardnes:-8
- hardware:-8
- harm:-8
- harsh:-13
- has:6
- hasnt:7
- hat:19
- hate:-8
+ happy:-7
+ harbour:-3
+ hard:-2
+ harden:-6
+ harder:-7
+ hardnes:-10
+ hardware:-5
+ harm:-10
+ harsh:-15
+ harvest:-1
+ has:7
+ hasnt:6
+ hat:15
+ hate:-7
  hates:-7
- hatte:11
- haut:-16
- hav:3
- havent:-6
- hay:-3
+ hatte:10
+ haut:-17
+ hav:6
+ havent:-7
+ hay:-5
  haze:4
  hazelnut:-5
  hdpe:-2
- he:8
- head:1
- headache:-1
- heads:2
- heal:-9
- heap:-5
+ he:7
+ head:-1
+ headache:-2
+ heads:4
+ heal:-8
+ heap:-3
  hear:2
- heard:-4
- hears:-5
+ heard:-1
+ hears:-3
  heart:-10
- heat:-14
- heaven:-6
- heavy:-17
- hed:-8
+ heat:-13
+ heaven:-7
+ heavy:-18
+ hed:-7
  hedgehog:4
- heel:11
- heels:-9
+ heel:13
+ heels:-8
  height:-7
- held:-9
- hell:8
- hello:-1
- helo:-1
- help:6
- helper:-4
+ held:-7
+ hell:9
+ hello:-2
+ helo:-6
+ help:8
+ helper:-5
  helpful:-6
  helps:-1
- hemp:-9
- hempse:-2
- hen:6
+ hemp:-11
+ hempse:-1
+ hen:5
  hence:-7
- hens:6
- her:2
- here:-7
- hers:-16
- herself:5
- hes:6
- heute:9
- hey:9
- hi:2
- hiccup:9
+ hens:4
+ her:3
+ here:-8
+ hers:-17
+ herself:3
+ hes:8
+ heute:10
+ hey:4
+ hiccup:12
  hice:8
- hid:4
- hidden:-7
- hier:13
- high:-11
- higher:-5
+ hid:-1
+ hidden:-8
+ hier:12
+ high:-10
+ higher:-4
  hija:3
- hills:-4
- himself:-3
- his:7
- hiss:8
- history:-8
- hit:2
- hits:-9
- hives:-2
- hiya:-6
+ hills:-5
+ him:2
+ himself:-2
+ his:8
+ hiss:6
+ history:-6
+ hit:5
+ hits:-7
+ hives:-3
+ hiya:-5
  hizo:-2
- ho:6
- hoarse:9
- hob:-6
- hobby:-3
- hola:-7
- hold:8
+ hm:-6
+ ho:5
+ hoarse:10
+ hob:-8
+ hobby:-4
+ hola:-6
+ hold:4
  holds:-6
  hole:11
  holes:11
  holiday:-4
- home:-8
- honey:-8
+ home:-10
+ honest:3
+ honey:-10
  hood:-6
- hook:-5
- hop:-5
- hope:-8
- hoped:-5
+ hook:-6
+ hop:-4
+ hope:-7
+ hoped:-4
  hopeful:-1
- horse:-12
- hose:-2
- hosed:-6
- hospital:4
- host:-1
+ horse:-14
+ hose:-3
+ hosed:-5
+ hospital:2
  hot:5
- hotter:-1
- hour:8
- hours:-4
- house:-6
- household:-6
- how:-3
+ hour:10
+ hours:-1
+ house:-5
+ household:-5
+ how:-5
+ howl:-2
  hp:-4
- hr:-2
- hrs:-7
+ hr:2
+ hrs:-6
  hubby:3
  huele:-8
- huge:-2
+ huge:-3
  huile:-8
  humid:-9
  humidity:-1
- humo:-2
- humour:-4
- hunch:8
- hund:-6
- hundr:-5
- hungary:-1
- hurry:3
- hurt:1
- hurts:9
+ humo:-3
+ humour:-2
+ hunch:9
+ hund:-7
+ hundr:-6
+ hung:-1
+ hurry:2
+ hurt:-1
+ hurts:7
  husband:-7
- hut:-1
- hydroxid:-2
+ hut:-2
+ hydroxid:-1
  hydroxide:2
+ hydroxyde:2
  i:2
- ice:-12
- ich:1
+ ice:-9
+ ich:-1
  id:-6
- idea:-11
- ideas:-2
+ idea:-12
+ ideas:-3
  identical:-7
- idiot:10
- ignore:-6
- ihr:-9
+ idiot:5
+ if:1
+ ignore:-5
+ ihr:-7
  il:-10
- ill:-12
- ilse:-4
- im:-3
- imagin:4
+ ill:-14
+ ilse:-5
+ im:-1
  immer:-3
- impatient:-6
- inch:5
- incident:6
- includ:-6
+ impatient:-8
+ inch:6
+ incident:5
+ incl:-1
+ includ:-8
+ independent:-1
  index:2
- indigo:-10
+ indigo:-9
  individual:-1
- indoor:1
+ indoor:2
+ induction:-1
  ines:-13
- infus:-8
- ingredient:-5
- inhal:12
- inhale:4
- ink:-5
- inner:15
- ins:-9
- inside:12
- insist:1
- inspector:-2
- instant:-7
- instead:-13
- instruction:-1
- insulate:-6
- intend:-3
+ infus:-9
+ infusion:-1
+ ingredient:-6
+ inhal:16
+ inhale:1
+ ink:-6
+ inner:13
+ ins:-7
+ inside:10
+ inspector:-3
+ instant:-8
+ instead:-11
+ instruction:-2
+ insulate:-7
+ intend:-4
  interest:-1
  internet:-6
- into:3
+ into:2
  iron:-5
  is:-5
- ish:-3
+ ish:-1
  island:-1
- isnt:-9
- isopropyl:7
+ isnt:-12
+ isopropyl:5
  issue:-4
- ist:3
- it:2
- itch:2
- itchy:-12
- itd:-7
+ ist:1
+ it:1
+ itch:3
+ itchy:-11
+ itd:-5
  item:-4
  itll:-11
- itself:-7
- ive:-10
+ its:1
+ itself:-9
+ ive:-9
+ ivory:1
  j:8
- jabon:-5
- jacket:-4
- jai:8
- jam:-6
- jan:-2
- january:-7
- jar:-1
- jars:-8
- je:5
- jean:-7
- jeans:13
- jelly:-14
- jetzt:5
+ jabon:-7
+ jacket:-3
+ jai:9
+ jam:-7
+ jan:-3
+ january:-11
+ jar:-4
+ jars:-6
+ je:4
+ jean:-9
+ jeans:17
+ jelly:-10
+ jetzt:6
  jo:-7
- job:-3
  join:-1
- jojoba:-6
- jok:-9
+ jojoba:-7
+ jok:-8
  joke:-6
- jours:-2
- judge:-5
- jug:2
- jugs:-8
- juice:6
- july:-11
+ jours:-1
+ judge:-4
+ jugs:-9
+ juice:3
+ july:-9
  jump:-1
- jumper:3
- jumps:-4
- june:-8
- just:10
+ jumper:5
+ jumps:-3
+ june:-7
+ just:12
  k:-1
- kann:10
- kaolin:-4
+ kann:9
+ kaolin:-6
  karite:-9
- katze:10
- keep:-9
- keeps:9
- kein:-9
- kept:-13
- kernal:-3
- kernel:-13
- kettle:-5
- kev:-1
- key:-2
+ katze:11
+ keep:-7
+ keeps:8
+ kein:-7
+ kept:-15
+ kernal:-1
+ kernel:-16
+ kettle:-3
+ key:-3
  keyboard:-5
- kg:-16
+ kg:-15
  khaki:-1
- kick:-4
- kid:9
+ kick:-5
+ kid:8
  kidd:-3
- kids:-20
- kills:-4
- kilo:-13
- kilos:-11
+ kids:-16
+ kills:-2
+ kilo:-11
+ kilos:-12
  kind:7
- kinda:8
- kinder:-14
- kinds:-7
- kiss:-8
- kit:-9
- kitchen:-1
- klebt:12
- kleine:4
+ kinda:5
+ kinder:-12
+ kinds:-6
+ kiss:-6
+ kit:-6
+ kitchen:-3
+ klebt:11
+ kleine:5
  km:-3
- knead:15
- knee:7
- knees:-13
- knelt:12
+ knead:13
+ knee:2
+ knees:-14
+ knelt:13
  knew:3
- knife:-7
- knitt:-2
- knock:5
- know:3
- known:-6
- knows:1
- knuckl:-1
- knuckle:8
+ knife:-8
+ knitt:-3
+ knock:3
+ know:2
+ known:-7
+ knuckl:-3
+ knuckle:11
  koh:3
  kokos:-12
  kokosol:-9
- kokum:-6
+ kokum:-7
  krakow:-4
  kratzt:4
- l:-12
- la:-5
+ l:-11
+ la:-7
  lab:7
  label:-9
  labell:-4
- labrador:4
- lack:-3
- lactate:-6
- lactic:2
+ labrador:3
+ lack:-1
+ lactate:-2
+ lactic:3
  lad:4
  ladi:4
  ladl:-3
- ladle:-3
- lads:-5
- lady:-2
- laid:-6
- lake:-7
- lamb:-4
- lamio:13
- lamp:4
+ ladle:-5
+ lads:-2
+ lady:-4
+ laid:-4
+ lake:-4
+ lamb:-2
+ laminat:-1
+ lamio:11
+ lamp:9
  land:-3
  lane:-5
- lang:-3
+ lang:-1
+ language:-1
  langue:-6
  lanolin:-6
- lap:8
- lapp:11
- lard:-7
- large:-3
+ lap:9
+ lapp:12
+ lard:-6
+ large:-7
  larger:-2
- las:-6
- last:-9
- late:-9
+ las:-7
+ last:-8
+ late:-7
  later:-3
- lather:-14
- lauge:-4
- laugenspritzer:2
+ latest:-1
+ lather:-17
+ lauge:-5
+ laugenspritzer:3
  laugh:-1
  laundry:-3
  laurel:-2
- lava:10
- lavander:-1
- lavender:-18
- law:-10
+ lava:8
+ lavander:-3
+ lavender:-17
+ law:-8
  lay:-7
- layer:-3
- lazy:-7
- lb:-16
- lbs:-13
- le:9
- leaf:-3
- leaflet:-7
- leak:-7
- lean:-2
- learn:-7
- least:-16
- leathery:8
- leav:-17
- leave:-15
+ layer:-1
+ lazy:-5
+ lb:-15
+ lbs:-10
+ le:5
+ leader:-1
+ leaf:-5
+ leaflet:-9
+ leak:-5
+ lean:-1
+ learn:-6
+ learnt:-1
+ least:-17
+ leather:4
+ leathery:12
+ leav:-18
+ leave:-13
  leche:9
- left:2
- leftover:-9
- leg:3
- legend:-4
- legging:8
- legs:-5
- leim:-8
+ left:-1
+ leftover:-10
+ leg:2
+ legend:-6
+ legging:10
+ legs:-6
+ leim:-9
  lejia:-4
- lemon:-7
- lemonade:-2
- lemongras:-6
- length:-8
+ lemon:-9
+ lemongras:-8
+ length:-6
  lens:9
- lent:-1
- lenta:1
- les:-5
- less:-13
- lessive:10
- lesson:-1
- let:-11
+ lent:-2
+ les:-4
+ less:-12
+ lessive:13
+ lesson:-3
+ let:-10
  letter:-4
  level:-7
- li:-10
- library:-10
+ li:-12
+ library:-7
  lick:11
  lid:-1
- lidd:-6
- lids:-9
- lie:-5
+ lidd:-5
+ lids:-10
+ lie:-2
  lies:-9
- life:-10
- lift:10
- lifts:-6
- light:-2
- lighter:-7
+ life:-8
+ lift:11
+ lifts:-7
+ light:-3
+ lighter:-9
  like:-1
- liked:-11
+ liked:-9
  likes:-12
  likewise:-10
  lilac:-6
  lime:-1
- limit:-5
- limp:2
- lin:-2
+ limit:-3
+ limp:3
+ lin:-3
  line:-14
- lined:-12
- linen:-2
- liner:-7
- lines:-12
- link:7
+ lined:-9
+ linen:-1
+ liner:-10
+ lines:-10
+ link:10
  linse:-6
  lip:7
- lippe:12
- lips:8
- liquid:-1
- list:-11
- listen:-1
+ lippe:13
+ lips:9
+ liquid:2
+ list:-10
+ listen:-2
  liter:-4
- litr:-14
- litre:-4
+ litr:-16
+ litre:-6
  litro:-9
- litsea:-6
- little:3
- liv:-1
+ litsea:-7
+ little:5
+ liv:-2
  live:-6
- lived:-16
- lo:3
+ lived:-13
+ lo:4
  loads:-4
- loaf:-2
- loav:-4
- lobster:-3
+ loaf:-3
+ loav:-3
+ lobster:-2
  lock:-13
- lodger:-7
- loft:-6
- log:-7
+ lodger:-4
+ loft:-5
+ log:-6
  lol:-7
- long:9
- longer:2
- loo:6
- look:-3
- looks:-13
- loose:-5
- loosen:-7
- lose:-8
+ long:8
+ longer:3
+ loo:7
+ look:-5
+ looks:-16
+ loose:-1
+ loosen:-9
+ los:-1
+ lose:-9
  loss:-1
- lost:5
+ lost:4
  lot:-8
  lots:-5
  loud:-2
- love:-4
+ love:-6
  loves:-7
- low:-21
- lower:-8
- lowest:-1
- luck:-1
- lucki:-13
+ low:-17
+ lower:-10
+ lowest:2
+ lucki:-10
  lucky:-9
- lukewarm:-11
+ lukewarm:-12
  lump:5
- lumps:-9
- lumpy:3
- lunch:-5
- lunett:-2
- lungful:-1
- lungs:2
- luxury:-1
- lye:1
- lyes:-11
- lyeward:6
- lying:4
- m:-8
- ma:-1
+ lumps:-7
+ lumpy:-1
+ lunch:-4
+ lunett:1
+ lungful:-2
+ lungs:3
+ lurk:-1
+ luxury:-2
+ lyes:-12
+ lyeward:4
+ lying:5
+ m:-11
+ ma:-2
  macadamia:-6
- machine:-4
- mad:5
- madam:-7
- madder:-9
+ machine:-3
+ mad:7
+ madam:-10
+ madder:-8
  made:-8
- magazine:-3
- magnet:-8
+ magazine:-1
+ magnet:-7
  mail:-7
- main:7
- mains:-7
- mais:-4
- mak:-5
- make:-15
+ main:5
+ mains:-9
+ mais:-2
+ mak:-8
+ make:-13
  maker:-7
- makes:-8
- mal:2
+ makes:-12
+ mal:5
  malt:-1
- mama:-9
+ mama:-10
  man:-12
- manag:-2
+ manag:-1
  manage:-1
- mango:-9
- mann:7
- mano:1
- manos:-15
+ mango:-6
+ mann:11
+ mano:2
+ manos:-14
  manteca:-1
  many:-17
- mar:-4
- marbl:-2
- marble:-2
+ mar:-3
+ marbl:-1
+ marble:-1
  march:-11
- marche:-1
+ marche:1
  mare:-6
- marga:-5
- margaret:-1
- margin:-6
- mari:6
- marido:10
+ marga:-7
+ margaret:-2
+ margin:-7
+ mari:10
+ marido:13
  marie:-5
+ marigold:-1
  marit:-4
- mark:1
+ mark:-2
  market:-13
- marks:1
- marri:-10
- mas:-13
- mash:-10
- masher:-6
+ marks:2
+ marri:-7
+ mas:-14
+ mash:-17
+ masher:-5
  mask:-10
  mass:-4
- master:-4
- masterbatch:-3
+ master:-2
+ masterbatch:-1
  mat:-3
- match:-3
- mate:2
+ match:-2
+ mate:4
  material:-10
  maths:-3
- matter:8
- max:-2
- may:-2
+ matter:5
+ max:-3
+ may:-1
  maybe:8
- me:1
- meadow:-1
- means:-12
- meant:-10
- meanwhile:4
- measur:-6
- measure:-8
- mechanic:-9
- medium:-6
- meet:-1
- meets:-1
- mehr:-4
- meine:-8
- meiner:9
- melange:13
- melt:-2
- melts:-7
- member:-7
- memory:-5
+ me:-1
+ means:-14
+ meant:-9
+ meanwhile:3
+ measur:-2
+ measure:-7
+ mechanic:-8
+ medium:-7
+ meet:-2
+ mehr:-5
+ mein:2
+ meine:-5
+ meiner:11
+ melange:11
+ melts:-8
+ member:-8
+ memory:-6
  men:-5
- menthol:-14
- mention:-10
- merci:-9
- mes:9
- mess:-12
- messag:6
+ menthol:-17
+ mention:-9
+ mentor:-1
+ merci:-7
+ mes:8
+ mess:-8
+ messag:7
  message:-7
  metal:-7
  meter:-6
- method:-10
- metio:12
- metr:-1
- metric:-8
+ method:-15
+ metio:15
+ metr:-2
+ metric:-7
  mezcla:-7
- mi:6
- mica:-18
- mich:-3
- microwave:10
- mid:-1
+ mi:8
+ mica:-17
+ mich:-6
+ microwave:6
+ mid:3
+ middle:1
  midnight:4
- miel:1
- might:-2
- mild:-17
- milder:-1
- miles:-6
- milk:-1
+ miel:3
+ might:-3
+ mild:-18
+ miles:-5
+ milk:1
  milky:-5
- mill:-8
- min:-2
- mind:3
+ mill:-10
+ mind:4
  mine:6
- mini:3
+ mini:4
  minimum:-2
- mins:9
- mint:-7
- minus:-6
- minut:-9
- minute:-2
- minuten:9
- minuto:-16
+ mins:8
+ mint:-6
+ minus:-5
+ minut:-8
+ minute:-4
+ minuten:10
+ minuto:-17
  mir:-4
- mis:3
- mishap:-5
+ mis:4
+ mishap:-2
  misread:-4
- miss:-12
+ miss:-8
  mist:1
- mistake:9
+ mistak:-1
+ mistake:6
  mistook:9
- mit:5
+ mit:7
  mitts:4
- mix:4
- mixed:7
- mixer:-3
- mixes:5
+ mix:3
+ mixed:5
+ mixer:-4
+ mixes:3
  mixeur:-7
- mixture:-3
- ml:-7
- mm:-1
- modern:-9
+ mixture:-2
+ ml:-10
+ mm:-2
+ modern:-8
  moi:-8
- mold:-2
+ mold:1
  molde:7
  molds:-1
  mom:-7
- moment:3
- mon:6
- monday:-1
- money:-9
+ moment:5
+ moms:1
+ mon:7
+ money:-8
  monsoon:-1
- month:-3
- mood:-2
+ month:-1
  moon:-5
- mop:-3
- mopp:7
- more:-17
- morn:4
- mosquito:-2
- most:11
- mother:-8
- mould:-15
+ mop:-2
+ mopp:4
+ more:-16
+ morn:7
+ mosquito:-4
+ most:12
+ mother:-6
+ motor:-2
+ mould:-16
  mouldy:-6
- moule:5
- mountain:-6
- mousse:-7
+ moule:2
+ mountain:-8
+ mousse:-10
  mouth:11
- mouthful:8
+ mouthful:9
  mov:3
  move:-6
- moved:-7
+ moved:-9
  moves:-2
- mr:6
- mrs:-6
- much:-16
- mucho:15
- mud:-10
- muffin:-7
- mug:2
+ mr:8
+ mrs:-7
+ much:-18
+ mucho:17
+ mud:-8
+ muddy:-1
+ muffin:-11
+ mug:-2
  multipli:-3
- mum:-2
- mund:8
- mush:-1
- music:-4
- muss:2
- must:-1
- mustard:-5
+ mum:-4
+ mund:9
+ mush:-2
+ music:-3
+ must:-2
+ mustard:-7
  mutton:-5
- muzzle:11
- myself:11
+ muzzle:13
+ my:-1
+ myself:10
  n:4
  na:-5
- nach:5
- nachsten:1
+ nach:8
+ nachsten:5
  nah:5
- nail:-6
+ nail:-3
  nails:9
  namaste:-1
- name:-16
- named:-2
- names:-8
- nan:-5
+ name:-19
+ named:-3
+ names:-10
+ nan:-8
  naoh:1
- nap:-1
- napkin:-2
- narrow:-14
- nase:-3
- natronlauge:17
- natural:7
- nbsp:-6
- ndash:-11
- ne:-6
- near:-19
- nearer:-4
+ nap:-2
+ napkin:-1
+ narrow:-15
+ nase:-4
+ natronlauge:18
+ natural:9
+ nbsp:-5
+ ndash:-13
+ ne:-7
+ near:-17
+ nearer:-3
  nearest:-8
  neat:4
- neck:4
- need:-9
- needle:-3
- neednt:-2
+ neck:3
+ need:-8
+ needful:-5
+ needle:-5
  needs:-12
- neem:-9
- negative:-6
- neighbour:-10
- neither:-2
- nephew:3
+ neem:-6
+ negative:-8
+ neighbour:-8
+ neither:-1
+ nephew:5
  nerv:-4
- nervou:-12
+ nervou:-13
  net:-5
- nettle:-3
+ nettle:-2
  neutral:1
- neutralis:12
- neutralise:7
- never:-10
+ neutralis:11
+ neutralise:5
+ never:-9
  new:-8
- newbie:-6
+ newbie:-8
  newcomer:-2
  news:5
  newsletter:-7
- newspaper:-4
- next:-3
- nez:11
- ni:-11
- nice:-13
+ next:-2
+ nez:12
+ ni:-12
+ nice:-18
  nicer:-3
- nicht:3
- nick:8
+ nicht:2
+ nick:3
  niece:-6
- night:7
- nine:-3
+ night:5
+ nine:-7
  nineteen:-5
- ninety:-13
+ ninety:-10
  ninos:-10
  nitrile:-9
- no:-2
- nobody:-24
+ no:-1
+ nobody:-23
  noch:10
- non:-3
- none:-13
- nonsense:-6
- noon:-2
- nor:6
- normal:-11
- north:-1
- nos:-8
- nose:3
+ non:-2
+ none:-12
+ nonsense:-4
+ nor:3
+ normal:-12
+ north:-2
+ nos:-7
+ nose:2
  nostril:9
- not:-4
- note:5
- notebook:-16
+ not:-2
+ note:4
+ notebook:-17
  noted:-1
- notes:-18
- noth:-5
- notic:8
- notice:8
- nougat:2
+ notes:-17
+ noth:-6
+ notic:9
+ notice:5
  nov:-1
- november:-8
- now:19
- nowhere:-3
- nr:-6
- numb:12
+ november:-9
+ now:18
+ nowhere:-4
+ nr:-5
+ numb:15
  number:-18
  nur:8
+ nurse:-1
  nursery:-5
  nut:-2
- nuts:-7
- o:-5
- oak:-12
+ nuts:-8
+ o:-6
+ oak:-10
  oat:-10
- oatmeal:-6
- oats:-16
- obvious:-7
+ oatmeal:-7
+ oats:-14
+ obvious:-5
  oclock:1
- october:-5
- odd:3
- oddly:1
- oder:-3
- oeil:2
- of:-1
- off:5
+ october:-4
+ odd:2
+ oddly:-2
+ oder:-4
+ oeil:4
+ of:1
+ off:4
  offcut:-1
  offer:-3
- office:-4
- often:-5
+ office:-5
+ often:-7
  oh:4
- ohne:-4
+ ohne:-6
  oi1:-1
- oil:-2
  oiled:-4
- oils:-12
+ oils:-14
  oily:-10
- ojo:-1
+ ojo:2
  ojos:-6
  ok:-17
  okay:-10
- ola:2
+ ola:7
  old:8
+ olden:2
  older:-7
- oldest:-5
- olds:-10
- oleic:-12
- olein:-3
+ oldest:-6
+ olds:-7
+ oleic:-9
  oliv:-4
- oliva:-14
- olive:-9
+ oliva:-10
+ olive:-12
  olivenol:5
  olla:-6
- olvie:-6
- oma:-6
- omg:11
+ olvie:-11
+ oma:-5
+ omg:10
  on:-7
- once:-20
- one:-1
- ones:-11
- onion:3
+ once:-19
+ one:-2
+ ones:-12
+ onion:5
  only:-4
  onto:-1
- oo:-2
  op:-1
- open:8
- opens:5
- operator:-9
- opinion:-11
- or:-10
- orange:-11
+ open:6
+ opens:7
+ operator:-11
+ opinion:-13
+ or:-12
+ orange:-13
  order:-10
- ordinary:-7
- original:-3
- other:-2
- otherwise:1
- ou:-7
- ouch:-6
- ought:-9
- ounc:-16
+ ordinary:-13
+ original:-6
+ otherwise:6
+ ou:-4
+ ouch:-5
+ ought:-5
+ ounc:-14
  ounce:-5
- our:2
- ours:-11
+ our:-1
+ ours:-10
  out:-5
- outdoor:-14
- outside:-7
- oval:-5
- oven:-13
- over:3
+ outdoor:-13
+ outside:-14
+ oval:-2
+ oven:-15
+ over:5
  overall:-1
  overdo:-11
- overfat:-5
- overheat:-7
+ overfat:-4
+ overheat:-11
  overkill:-5
+ overnight:-3
  ow:7
- owe:-6
- own:-7
- oxide:-11
- oyl:-8
+ owe:-7
+ own:-8
+ oxide:-10
+ oyl:-7
  oz:-12
- ozs:-8
- p:-16
- pack:-2
- packet:-1
+ ozs:-11
+ p:-17
+ pack:-5
+ packet:-2
  pad:4
- paddle:1
- pads:-7
+ paddle:-1
+ pads:-5
  page:-11
  pages:-2
- paid:3
- pail:-7
- pain:6
- paint:-8
- pair:-16
- pairs:-9
- pale:-11
- palm:-12
- palms:12
- pan:-6
- pancak:-3
- panic:3
- panick:4
- pans:2
- pantry:5
- paper:-2
+ paid:2
+ pail:-8
+ pain:8
+ paint:-7
+ pair:-14
+ pairs:-10
+ pale:-7
+ palm:-16
+ palms:9
+ pan:-7
+ pancak:-7
+ panick:5
+ pans:1
+ pantry:7
+ paper:-1
  paprika:-1
- par:2
+ par:5
  para:-1
- paragraph:-4
+ paragraph:-6
  parcel:-4
  parent:-1
- parfum:12
- parish:-5
- park:9
+ parfum:10
+ parish:-7
+ park:5
  parrot:8
- part:-10
- participant:-1
- partner:-9
- parts:-9
- party:-3
- pas:-5
- paso:-8
- pass:-4
- past:-2
- paste:-2
- pastry:-3
- patch:10
- patchouli:-5
- pate:4
- patience:-9
- patient:-8
- patio:4
- patt:10
- pattern:-1
- paw:7
+ part:-13
+ partial:-1
+ partner:-8
+ parts:-6
+ party:-5
+ pas:-6
+ paso:-9
+ pass:-2
+ past:-5
+ paste:-3
+ pastry:-5
+ patch:7
+ patchouli:-6
+ pate:3
+ patience:-11
+ patient:-7
+ patio:3
+ patt:13
+ paw:6
  paws:-2
  pay:-3
  pays:-3
- pcs:-5
- pct:-1
- pdf:-5
- pea:-7
+ pcs:-6
+ pct:-2
+ pdf:-6
+ pea:-3
  peach:-3
- peanut:-3
- pearl:10
- peau:-7
- peck:7
- peek:-12
+ peanut:-1
+ pearl:7
+ peau:-5
+ peck:9
+ peek:-14
  peel:9
- pellet:-2
- pen:-8
- pencil:-4
- peony:-1
- people:-15
+ pellet:-3
+ pen:-7
+ pencil:-3
+ people:-9
  peppermint:4
  per:-9
- percent:-12
+ percent:-11
  percentag:-11
- perfume:-2
+ perfect:1
+ perfume:-1
+ perhap:2
  period:-4
- perro:10
- person:2
- petal:-4
+ perro:11
+ petal:-3
  petit:6
- petra:-3
+ petra:-4
  petroleum:-10
- pets:-7
+ pets:-9
  peu:-14
- peut:-4
- ph:-11
- phase:-8
- phone:-8
- photo:-2
- photograph:-1
- piano:-1
- pica:-9
- pick:-3
- picks:-2
+ peut:-3
+ ph:-5
+ phase:-7
+ phone:-6
+ photo:-3
+ photocopy:-1
+ photograph:-4
+ piano:-2
+ pica:-12
+ pick:-2
+ pickl:-1
+ picks:-4
  pictur:-4
- picture:-3
+ picture:-4
  pie:-6
- piec:-5
+ piec:-3
  piece:-7
- pied:-8
- pieds:-3
- piel:-2
- pies:-5
+ pied:-6
+ pieds:-4
+ piel:-3
+ pies:-6
  pig:6
- pigs:-2
- pillow:-11
+ pigs:-1
+ pillow:-9
  pillowcase:-3
  pin:6
  pinch:6
- pine:-4
- pinhole:-8
- pink:4
- pint:-10
- pints:-11
- pipe:-6
- pipette:7
- pique:-11
+ pine:-3
+ pinhole:-7
+ pink:8
+ pint:-12
+ pints:-10
+ pipe:-4
+ pipette:9
+ pique:-10
  pitcher:10
- pizza:-6
- pko:-7
- plac:-1
+ pizza:-5
+ pko:-6
+ plac:-2
  place:3
- plain:-18
+ plain:-17
  plan:-11
- plane:-6
- plann:-5
- plaster:3
- plastic:-3
+ plane:-8
+ plann:-11
+ plant:-1
+ plaster:5
+ plastic:-7
  plate:-14
  play:5
- pleas:-7
- please:-16
+ pleas:-8
+ please:-15
  plenty:-7
  plop:2
- plopp:7
- plot:-1
- pls:-10
- plum:9
+ plopp:8
+ plot:-2
+ pls:-6
+ plum:7
+ plumber:-1
  plus:-4
- plz:-12
- pm:-1
- po:-11
- pocket:-3
- poco:2
- point:-3
- poison:9
+ plz:-11
+ pm:-5
+ po:-10
+ pocket:-5
+ poco:1
+ point:-5
+ poison:10
  poked:6
- polish:-9
- polvo:9
- polypropylene:-1
- pomace:-12
- pool:-3
- poor:2
- pop:6
- popp:7
- poppy:-7
- por:12
+ polish:-11
+ polvo:6
+ polypropylene:-3
+ pomace:-9
+ pool:-5
+ pop:3
+ popp:8
+ poppy:-5
+ por:13
  porcelain:7
- porch:-5
- pork:-3
+ porch:-3
+ pork:-2
  porque:-1
- porridge:-6
- porto:-2
+ porridge:-8
+ portion:-1
+ porto:-1
  portugal:-6
- possible:-2
- post:-10
- postman:-9
+ possible:1
+ post:-11
+ postman:-13
  posts:-4
- pot:-1
- potasa:-8
- potasse:5
- potassium:2
- potato:-14
+ pot:-3
+ potasa:-9
+ potasse:11
+ potato:-19
  pots:-10
- pottery:-3
- pound:-6
- pour:-2
- pours:-12
+ pottery:-2
+ pound:-7
+ pour:-6
+ pours:-14
  powder:-6
  power:-5
- pp:-7
+ pp:-6
  pre:-1
  precise:-1
- prefer:-8
- premix:-7
- prep:-2
- prepar:-2
+ prefer:-11
+ premix:-6
+ prep:-4
+ prepar:-3
  prepare:-14
- pres:6
- present:-2
- preservative:-4
+ pres:5
+ present:-3
+ preservative:-7
  press:-13
- pretty:-11
- previou:-8
- pric:-8
- price:-14
- prickl:7
- prickle:-2
- pride:-12
+ pretty:-9
+ previou:-9
+ pric:-7
+ price:-13
+ prickl:8
+ prickle:2
+ pride:-11
  print:5
- printer:-5
- printout:-6
- pris:11
- probab:6
- problem:-7
- procedure:-1
- proces:1
+ printer:-4
+ printout:-8
+ pris:10
+ probab:3
+ problem:-5
+ proces:2
  product:-6
- production:-1
- program:-1
- project:-7
+ project:-5
  projection:10
  promis:-5
- promise:-4
- proper:-8
- proportion:-1
- proud:-5
- prov:-1
- prove:-5
- ps:8
+ promise:-5
+ proper:-5
+ proportion:-2
+ proud:-12
+ prove:-6
+ ps:6
  psoriasi:-3
- pub:-5
+ pub:-4
  publish:-3
- puck:-5
- pucks:-4
- pudd:-7
- puddle:12
- puede:-6
- puff:7
- puffy:10
- pull:7
- pulse:-7
- pumice:-8
- pump:-7
+ puck:-4
+ pucks:-7
+ pudd:-11
+ puddle:19
+ puede:-8
+ puff:3
+ puffy:11
+ pull:5
+ pulse:-8
+ pumice:-9
+ pump:-6
  pumpkin:-7
- pup:4
- pupil:-6
- puppy:2
- pure:-10
- puree:-9
- purity:-13
- purple:-3
+ pupil:-8
+ puppy:4
+ pure:-11
+ puree:-12
+ purity:-12
+ purple:-7
  purpose:-6
- push:4
- put:-5
- puts:-8
- putty:-1
- puzzle:-1
- pvc:-7
- pyrex:-3
- q:8
- qty:-9
- quantity:-8
- quart:-2
- quarter:-2
- que:2
- quedo:1
+ push:7
+ put:-2
+ puts:-6
+ putty:-2
+ puzzle:-4
+ pvc:-6
+ pyrex:-2
+ q:7
+ qty:-10
+ quantity:-11
+ quart:-1
+ quarter:-6
+ que:4
  queen:-6
- quelle:-11
- quemo:-2
- query:-1
+ quelle:-12
+ quemo:-1
  question:-6
- qui:3
+ qui:6
  quick:1
- quicker:-1
  quid:-2
- quiero:-7
- quiet:4
- quote:-9
- r:3
- rabbit:11
- rack:-2
+ quiero:-5
+ quiet:3
+ quite:3
+ quot:-1
+ quote:-7
+ r:5
+ rabbit:9
+ rack:-4
  racks:-5
- radiator:-4
- radio:-5
- rag:11
- rain:-13
- rainwater:-11
- rainy:-6
- rais:5
+ radiator:-2
+ radio:-7
+ rag:10
+ rain:-12
+ rainwater:-9
+ rainy:-5
+ rais:3
  raise:-6
- ran:3
+ ran:6
  rancid:-7
  rang:-2
  range:-7
- rapese:-9
- rapsol:-1
- rash:-4
- rate:-8
+ rapese:-10
+ rash:-3
+ rate:-9
  rather:-7
  ratio:-1
  raus:-10
- raw:7
- razor:-7
+ raw:8
+ razor:-8
  rbd:-1
  rbo:-10
  re:-3
- reach:-15
+ reach:-16
  react:-1
- read:-12
- reader:-7
- reads:-7
- ready:-9
- real:-14
- realis:-8
- reason:-4
- reasonable:-7
- rebatch:-6
+ read:-10
+ reader:-9
+ reads:-8
+ ready:-7
+ real:-13
+ realis:-6
+ reason:-6
+ reasonable:-10
+ rebatch:-4
+ recalculate:-1
  recall:-5
  receipt:-1
  receiv:-2
- recette:-7
- recip:-1
- recipe:-7
+ recette:-4
+ recip:-2
+ recipe:-9
  recipie:-5
- reckon:-10
+ reckon:-11
  recommend:-6
- record:-4
- recu:15
- red:9
- refin:-1
- refus:2
- regard:-11
+ record:-7
+ recu:14
+ red:12
+ refin:-2
+ refus:1
+ regard:-14
  register:-4
- regular:-2
- remain:-11
- remark:-8
- remember:-11
- render:-14
- rent:-1
- renverse:-2
+ regular:-1
+ remain:-6
+ remark:-7
+ remember:-15
+ render:-15
+ renverse:-5
  repeat:-6
- replac:-2
+ replac:-3
  replacement:-2
- reply:-6
- report:-1
+ reply:-7
  repost:-1
- request:-5
+ request:-7
+ rescu:-1
  rescue:-1
- residue:11
- respect:-2
- respire:9
- respirer:-5
- rest:-11
- restaurant:-5
- result:-3
- retir:-5
+ residue:10
+ respect:-3
+ respire:12
+ respirer:-3
+ rest:-16
+ restaurant:-4
+ result:-4
+ retir:-4
  return:-9
  reunion:-1
  rev:-5
- rezept:-1
- ribbon:-3
- rice:-11
- riced:-7
- rich:-7
- ricin:-6
+ reverse:-1
+ rezept:1
+ ribbon:-2
+ rice:-15
+ rich:-8
+ ricin:-5
  ricino:-4
- rid:-11
- right:-7
- rim:-1
- rindertalg:-9
- ring:7
- rings:1
- rins:18
- rinse:3
+ rid:-10
+ rien:-1
+ right:-8
+ rim:2
+ rindertalg:-8
+ ring:6
+ rins:16
+ rinse:1
  ripen:-6
- rises:-2
- risk:-1
- river:1
+ rises:-4
+ risk:-2
+ river:-2
  rizinu:-11
- road:-8
+ road:-6
  roast:-5
  robin:-5
  rock:-7
- roja:-6
- roll:6
- roof:2
- room:-4
- roommate:-1
- root:-2
- rope:-9
+ roja:-5
+ roll:7
+ roof:5
+ room:-5
+ roommate:-2
+ rooms:-1
+ root:-4
+ rope:-7
  ropes:-2
- rose:-5
+ rose:-6
  rosemary:-18
  rot:12
- roug:14
- rouge:5
- rough:-11
- round:7
- row:-6
+ roug:12
+ rouge:4
+ rough:-9
+ round:5
+ row:-8
  rows:-1
- rspo:-2
- rub:-3
- rubb:7
- rubber:-5
- rubbish:-10
- rubs:-5
- rug:-2
- rugby:-2
+ rub:-5
+ rubb:9
+ rubber:-6
+ rubbish:-8
+ rubs:-6
+ rug:-5
+ rugby:-3
  ruhren:-2
- ruin:-11
- rule:-17
- ruler:-2
+ ruin:-12
+ rule:-16
+ ruler:-3
  rules:-10
- rum:-2
- run:-4
+ rum:-1
+ run:-3
  runn:-4
- runny:17
- runs:2
+ runny:15
+ runs:3
  rush:2
- rustic:-4
- rusty:-6
- s0ap:-2
+ rustic:-5
+ rusty:-5
+ s0ap:-4
  s:-8
  sack:3
- sad:-5
- saddle:-1
- safe:-22
- safety:-4
+ sad:-6
+ safe:-26
+ safety:-8
  sage:-7
- said:-7
+ said:-9
  saint:-5
- salad:-5
- sale:4
- salio:2
- salpico:12
- salt:2
- salto:6
+ salad:-6
+ sale:2
+ salio:3
+ salpico:14
+ salt:5
+ salto:9
  salty:-1
+ salve:-1
  same:-6
- sampl:9
+ sampl:5
  sample:-2
- sand:13
- sandal:13
+ sand:11
+ sandal:11
  sandalwood:-1
- sandpaper:5
- sandwich:-11
+ sandpaper:7
+ sandwich:-10
  sane:-11
  sanity:-10
  sank:-6
- sans:6
- saponification:-9
+ sans:8
+ saponification:-10
  sat:3
- saturday:-6
  sauce:-6
- saucer:3
+ saucer:2
  sausag:7
- save:-11
- saved:-4
- saves:-2
- savon:-3
- saw:-3
- say:-11
- says:-4
- sb:-1
- scal:-12
- scale:-11
- scalp:1
+ save:-7
+ saved:-3
+ saves:-3
+ savon:-1
+ saw:-2
+ say:-7
+ says:-5
+ scal:-10
+ scale:-13
+ scalp:-1
  scar:-7
- scare:-4
- scary:-4
- scent:-19
- schlimm:9
- schmierseife:4
+ scare:-5
+ scary:-5
+ scent:-20
+ schlimm:7
+ schmierseife:5
  schon:8
- school:-9
- science:-8
- scoop:2
- scorch:-2
+ school:-5
+ science:-6
+ scoop:-2
+ scorch:-1
  scout:-2
- scrap:11
+ scrap:9
  scrape:7
- scraping:4
- scratch:9
- scratchy:-1
+ scraping:5
+ scratch:11
+ scratchy:-3
  scream:6
  screen:3
- screw:-7
- scribbl:-3
- scrub:-9
- scrubb:-3
- se:-2
- sea:-7
- seal:-8
+ screw:-5
+ scribbl:-1
+ scrub:-8
+ scrubb:-2
+ se:-3
+ sea:-6
+ seal:-7
  seam:-1
- sec:7
- second:-12
+ season:-1
+ sec:8
+ second:-11
  section:-1
- see:4
- seed:-8
- seeds:-8
- seem:-8
- seems:-1
+ see:1
+ seed:-10
+ seeds:-6
+ seem:-6
  seen:-5
- sees:-4
- seife:-8
+ sees:-6
+ seife:-9
  seifenleim:3
  seit:13
- seiz:-11
- seize:8
- self:9
- sell:-10
- seller:-6
- sells:-5
- send:-9
- sense:-6
- sensible:-15
- sensitive:-13
- sent:-2
- sentence:-1
- separat:-10
+ seiz:-9
+ seize:7
+ selam:-7
+ self:8
+ sell:-11
+ seller:-3
+ sells:-6
+ send:-7
+ sense:-5
+ sensible:-13
+ sensitive:-15
+ sent:-1
+ sentence:2
+ separat:-2
  separate:-8
- separation:-3
+ separation:-2
  sept:-1
- september:-4
+ september:-3
  serv:-1
- sesame:-4
- set:-14
- sets:-2
- sett:-11
- settl:1
- seven:-9
- seventeen:-5
- seventy:-7
- several:-2
- sew:-3
- sf:-18
- shade:4
- shae:-1
+ sesame:-3
+ set:-13
+ sett:-8
+ settl:3
+ settle:2
+ seven:-10
+ seventeen:-6
+ seventy:-6
+ several:-1
+ sew:-2
+ sf:-19
+ shade:3
  shak:-8
- shake:-2
- shaken:2
+ shake:3
  shall:-6
- shampoo:-15
+ shampoo:-14
  shap:-12
- shape:4
+ shape:7
  shar:-8
- share:-8
+ share:-9
  sharp:-14
- shatter:-9
- shav:-7
- shave:-6
+ shatter:-7
+ shav:-9
+ shave:-5
+ shaving:-1
  she:11
- shea:-14
- sheabutter:-4
- shearer:-1
- shed:-2
- sheep:-4
- sheet:-17
- shelf:-9
+ shea:-13
+ sheabutter:-3
+ shearer:-2
+ shed:-4
+ sheep:-5
+ sheet:-14
+ shelf:-8
  shell:-2
  shelter:-2
- shes:11
- shield:-16
+ shes:12
+ shield:-15
  shift:-9
- shilling:-2
- shin:3
- shine:-2
- shins:-5
- shiny:-8
- ship:-8
- shirt:4
- shoe:5
- shoebox:-5
- shoes:-10
- shook:-2
+ shilling:-3
+ shin:1
+ shine:1
+ shins:-4
+ shiny:-5
+ ship:-7
+ shoe:4
+ shoebox:-6
+ shoes:-9
+ shook:-6
  shop:-15
- shopp:-3
- shops:-9
+ shopp:-2
+ shops:-7
  short:-3
- shorten:-9
- shot:1
- should:-10
- shoulder:-17
- shout:1
+ shorten:-10
+ shot:2
+ should:-8
+ shoulder:-14
+ shout:2
  show:-1
- shower:-2
- shown:-3
- shows:-8
- shrank:-3
- shred:7
+ shower:-3
+ shows:-9
+ shred:5
  shrink:-1
  shut:11
  si:-7
- sich:10
- sick:-9
- side:4
- sides:-5
- sideway:-2
+ sich:8
+ sick:-10
+ side:3
+ sides:-10
+ sideway:-1
  sie:1
  siev:-3
  sieve:1
- sign:-3
+ sign:-2
  signal:-4
- silicone:-8
+ silicone:-9
  silk:-7
- silky:7
+ silky:5
  sill:-6
- silly:-7
- simmer:-2
- simp:-4
+ silly:-6
+ simmer:-1
+ simp:-6
  simple:-6
  sin:9
  since:16
- sind:10
- sing:9
- single:-4
- sink:-3
- sinks:-2
- sip:3
- sipp:-2
+ sind:8
+ sing:5
+ single:-5
+ sink:-8
+ sinks:-4
+ sip:5
+ sipp:-3
  sister:-5
- sits:-4
- sitt:2
+ sits:-1
+ sitt:1
  six:-7
- sixteen:-9
- sixty:-7
- sized:-5
- ski:-9
- skimm:-7
+ sixteen:-5
+ sixty:-9
+ size:-2
+ sized:-3
+ ski:-7
+ skimm:-3
  skin:3
  skinny:-1
  skip:-3
- skipp:-6
- skull:-4
- slab:-7
- slabs:-5
+ skipp:-4
+ skull:-3
+ slab:-5
+ slabs:-6
  slapp:3
- sleep:-10
- sleev:-5
- slept:-6
- slic:2
- slice:5
+ slaughter:-1
+ sleep:-11
+ sleev:-2
+ sleeve:1
+ slept:-5
+ slic:-4
+ slice:4
  slick:-3
  slid:2
- slight:-11
- slime:-4
- slimy:-3
- slip:-2
- slipp:17
- slipper:10
- slippery:-3
+ slight:-12
+ slime:-5
+ slip:-4
+ slipp:15
+ slipper:11
+ slippery:-2
  slips:-7
- slopp:6
- slosh:-2
- slow:-8
- slug:-9
+ slopp:5
+ slow:-7
+ slug:-8
  slush:-8
  smalec:-1
- small:-7
- smart:12
+ small:-10
+ smaller:1
+ smart:9
  smear:-4
  smel:-5
- smell:-8
+ smell:-11
  smelt:-1
- smok:7
+ smok:8
  smoke:-6
- smooth:4
- smudge:-3
- snail:9
- snapp:1
+ smooth:5
+ smudge:-2
+ snail:4
+ snapp:-1
  sneez:7
  sneeze:-9
- sniff:-1
- snow:-12
- so:-15
- soak:7
- soap:3
- soaper:-8
- soapmak:-6
- soaps:-12
- soapy:6
+ snow:-9
+ so:-14
+ soak:8
+ soap:2
+ soaper:-7
+ soapmak:-5
+ soaps:-14
+ soapy:9
  sock:8
- socke:11
- socks:8
- soda:-1
- soduim:-4
- sofa:2
- soft:-9
+ socke:10
+ socks:9
+ soda:-3
+ sodium:1
+ soduim:-6
+ sofa:8
+ soft:-4
  soften:-3
- softer:-6
- soil:-10
- soir:6
- sold:-13
- soles:10
+ softer:-7
+ soil:-9
+ soir:5
+ sold:-11
+ soles:11
  soleseife:-6
- solid:-2
- solvent:9
+ solid:-5
+ solution:1
+ solvent:7
  some:9
- somebody:-14
- somehow:-2
- someone:-20
- someth:-4
- son:-4
+ somebody:-17
+ somehow:-1
+ someone:-21
+ someth:-3
+ somewhere:-1
+ son:-2
  sons:1
- soon:4
- sooner:-8
- sooo:1
- sore:5
- sorry:-15
- sort:-1
+ soon:10
+ sooner:-7
+ sooo:-1
+ sore:2
+ sorry:-18
  sosa:2
- soude:-3
- sound:-9
+ soude:-2
+ sound:-14
  soup:-8
  source:-3
- sous:1
- south:-5
+ sous:2
+ south:-6
  soy:-5
- soybean:-7
- spa:2
- spare:-12
+ soybean:-6
+ spa:3
+ spaniel:-1
+ spare:-11
  spat:13
- spatula:7
- speak:-6
- spearmint:-2
- speck:-12
+ spatula:9
+ speak:-4
+ spearmint:-3
+ speck:-11
  speed:-6
- spell:4
- spend:-2
- spent:-3
- spice:-2
+ spell:6
+ spend:-1
+ spice:-3
  spicy:-2
- spill:-3
- spilt:6
- spinach:-3
- spirit:-2
- spirulina:-9
- spit:8
+ spill:-2
+ spilt:4
+ spinach:-1
+ spirulina:-6
+ spit:10
  spitt:11
- splash:9
- splatter:11
- split:9
- splitt:9
- spoil:-4
- sponge:-11
- spoon:4
- spoonful:-5
- spot:5
- spots:-1
+ splash:12
+ splatter:9
+ split:11
+ splitt:8
+ spoil:-5
+ sponge:-9
+ spoon:5
+ spoonful:-3
+ spot:4
+ spots:1
  spott:-4
- spr:-14
- spray:7
- spread:-2
- spreadsheet:-6
+ spr:-12
+ spray:9
+ spread:-3
+ spreadsheet:-4
  sprig:-8
- sprinkl:-12
- sprinkle:-8
- spritz:7
- spritzer:11
- square:-4
- squash:9
+ sprinkl:-11
+ sprinkle:-7
+ spritz:6
+ spritzer:12
+ square:-5
+ squash:12
  squeak:-8
- squirt:7
- sry:-9
- st:-6
- staff:1
- stage:-5
- stain:-11
+ squirt:8
+ sry:-10
+ st:-7
+ stage:-2
+ stain:-12
  stainles:-7
- stair:-13
- stall:-11
- stamp:-14
- stand:-9
- standard:-11
+ stair:-14
+ stall:-9
+ stamp:-15
+ stand:-14
+ standard:-9
  stank:10
- start:2
- stat:-2
- static:-7
- stay:-4
+ start:-4
+ stat:-1
+ static:-8
+ stay:-7
  stays:-14
- steam:-1
+ steam:-4
  stearic:-7
- stearin:-5
- steel:-12
- steep:-5
- stelle:11
- step:-6
+ stearin:-8
+ steel:-13
+ steep:-6
+ stelle:10
+ step:-2
  stepp:-2
  steps:-7
- stick:-13
- stickblend:-7
- sticky:-1
- stiff:-4
- still:5
- sting:5
- stink:-13
- stir:-12
+ stick:-9
+ stickblend:-5
+ sticker:-2
+ stiff:-6
+ still:4
+ sting:6
+ stink:-8
+ stir:-11
+ stirr:-2
  stirs:-7
  stock:-5
  stole:-3
- stomach:8
+ stomach:10
  ston:-2
- stone:-3
- stood:-6
- stool:17
+ stone:-4
+ stood:-5
+ stool:10
  stopp:-13
- stops:-2
- store:-11
- storm:-13
- story:-7
+ stops:4
+ stor:-7
+ store:-14
+ storm:-14
+ story:-6
  stout:-11
  stove:-4
  str:2
- strain:-5
- strange:2
+ straight:-1
+ strain:-4
+ strainer:-1
+ strange:1
  stranger:-1
- strap:6
- straw:-4
+ strap:8
+ straw:-5
  strawberry:-10
- streak:11
- stream:6
+ streak:10
+ stream:7
  street:-2
- strength:-10
- stretch:-2
+ strength:-8
+ stretch:-4
  strict:-3
- string:-1
- strip:5
+ string:-2
+ strip:7
  stripe:6
- stripp:-7
- strong:-9
- stronger:-2
- student:3
- stuff:-4
- stunden:6
- stung:-4
+ stripp:-6
+ strong:-5
+ stronger:-3
+ student:4
+ stuff:-2
+ stunden:7
+ stung:-3
  stupid:7
  style:-3
- subject:-5
+ subject:-6
  such:5
- suck:8
- sudden:-1
- suds:-1
- suet:-9
- suis:11
- suit:-7
- sum:-6
- summer:-8
+ suck:9
+ suds:-2
+ suet:-7
+ sugar:4
+ suis:15
+ suit:-9
+ sum:-9
+ summer:-6
  sums:-7
- sun:-2
+ sun:-3
  sunburn:-6
- sunburnt:6
+ sunburnt:10
  sunday:-11
  sunflower:-4
- sunflwer:-8
+ sunflwer:-5
  super:1
- superfat:-23
- superfatt:-5
+ superfat:-21
+ superfatt:-6
  supervisor:-7
  supp:-4
- supper:6
- supplier:-5
- suppos:-5
- suppose:-13
- sure:-9
- surface:1
+ supper:2
+ supplier:-7
+ suppos:-3
+ suppose:-8
+ sur:2
+ sure:-10
+ surface:-1
  surgra:-15
  surprise:-3
  survive:-1
- suspect:-3
+ suspect:-4
  swallow:6
- swap:-15
+ swap:-13
  swapp:-11
- swear:-6
- sweat:-5
- sweaty:11
- sweep:-11
- sweet:-6
- swell:7
- swept:-5
+ swear:-9
+ sweat:-2
+ sweaty:10
+ sweep:-8
+ sweet:-5
+ swell:11
+ swept:-4
  swig:5
- swimm:-8
- swirl:-15
- switch:1
- swollen:16
- swore:-11
- t:-10
- ta:-11
- tab:-1
+ swimm:-7
+ swirl:-18
+ switch:-5
+ swollen:12
+ swore:-6
+ t:-9
+ ta:-12
+ tab:-2
  tabl:-8
- table:3
- tablespoon:3
- tablet:-2
+ table:1
+ tablet:-4
  tabs:-1
- tack:1
+ tack:5
  taffy:8
- tag:-11
- tags:-4
+ tag:-12
+ tags:-2
  tail:-1
- tak:-10
+ tak:-9
  taken:4
- takes:-21
- tale:-3
- talk:-3
- tall:-3
- tallow:-7
- tan:-7
- tank:-4
- tape:-10
- taped:-5
+ takes:-19
+ tale:-2
+ talk:-1
+ tall:-2
+ tallow:-5
+ tan:-6
+ tank:-6
+ tap:1
+ tape:-6
+ taped:-3
  tapp:7
- tar:-4
- tare:-12
- tared:-8
- target:-9
- tast:4
- taste:-6
- tattoo:-10
+ tar:-3
+ tare:-14
+ tared:-9
+ target:-7
+ tast:3
+ taste:-2
+ tattoo:-11
  taught:-8
  tbh:-1
  tbsp:-5
  td:-9
- tea:2
- teach:-13
- teacher:-2
- team:-5
- tear:1
- tears:-5
- teaspoon:-1
- technical:-9
- technician:-1
- teenage:-5
+ tea:3
+ teach:-15
+ teacher:-3
+ team:-7
+ tear:2
+ tears:-7
+ teaspoon:1
+ technical:-7
+ teenage:-3
  teenager:-1
  teeth:-8
- teh:6
+ teh:9
  tel:-4
- telephone:-1
+ telephone:-2
  tell:-5
- tells:-2
- temp:-11
- temperatur:1
- temperature:-14
+ tells:-1
+ temp:-14
+ temperatur:4
+ temperature:-12
  temps:-5
- ten:-8
- tender:9
- tengo:5
- tenia:-2
- tenth:-10
- term:-3
- terrace:-4
- terrazzo:-1
- terrible:-4
- terrier:-5
- test:-11
- tester:-4
- tests:-7
+ ten:-7
+ tender:12
+ tengo:3
+ tenth:-7
+ term:-4
+ terrace:-2
+ terrible:-2
+ terrier:-6
+ test:-13
+ tester:-7
+ tests:-8
  tete:-7
- text:3
+ text:2
  textur:4
- texture:-3
- th:-2
- than:-11
- thank:-18
- that:-1
+ texture:-1
+ th:-3
+ than:-15
+ thank:-20
+ that:-2
  thats:7
- the:-3
+ the:-2
  their:4
- them:-4
- then:-6
- ther:14
+ them:-3
+ theme:-1
+ then:-7
+ ther:15
  there:9
  thereabout:-1
- therefore:-6
+ therefore:-8
  therell:-7
- thermometer:-4
- these:-11
- they:8
- theyd:-7
+ thermometer:-3
+ these:-8
+ they:7
+ theyd:-6
  theyll:-1
+ theyre:1
  theyve:7
- thick:-4
+ thick:-5
  thicken:-16
- thickener:-4
- thicker:-1
+ thickener:-3
  thicknes:-9
  thigh:17
  thin:-3
- thing:-12
- think:-2
- thinn:-1
- third:-1
+ thing:-13
+ think:-3
+ third:-5
  thirsty:-4
  thirteen:-7
- thirty:-15
- tho:1
- those:-15
+ thirty:-13
+ this:-1
+ tho:2
+ those:-17
  though:-7
- thought:6
- thread:-9
- three:-4
- threw:6
- throbb:-5
- through:1
- throughout:-5
- thrown:-1
- thru:7
- thumb:7
- thumbprint:-1
- thump:10
+ thought:3
+ thread:-8
+ three:-6
+ threw:7
+ throat:2
+ throbb:-3
+ through:2
+ throughout:-6
+ throw:-1
+ thru:8
+ thumb:8
+ thumbprint:-2
+ thump:12
  thursday:-1
- thx:-13
- tick:-1
+ thx:-12
+ tick:3
  ticks:-4
- tidi:-3
- tidy:-2
- tied:-8
- tiene:3
+ tidi:-2
+ tidy:-1
+ tied:-7
+ tiene:2
  tight:-7
- til:-9
- tiles:-9
- till:-7
- tilt:-4
- timer:-10
- times:-5
+ til:-8
+ tiles:-10
+ till:-6
+ tilt:-5
+ time:-1
+ timer:-9
+ times:-7
  tin:-14
  ting:7
- tingl:6
- tingle:3
- tins:-5
- tiny:6
+ tingl:7
+ tingle:5
+ tins:-7
+ tiny:5
  tip:9
- tipp:-7
- tips:8
- tired:-9
- tissue:9
- tita:-1
- titanium:-3
- title:-4
- to:-5
- toast:-10
- tocar:-1
+ tipp:-6
+ tips:7
+ tired:-7
+ tissue:7
+ titanium:-2
+ title:-3
+ to:-4
+ toast:-9
+ tocar:-2
  tochter:5
- today:-1
  toddler:2
  todo:-5
  toe:4
- toes:2
- together:-11
- told:-12
+ toes:1
+ toffee:7
+ together:-15
+ told:-10
  tom:-6
- tomato:-5
+ tomato:-7
  tombee:12
- tomo:8
- tomorrow:1
- tone:-1
- tonight:1
+ tomo:9
+ tone:-2
+ tongue:1
+ tonight:2
  too:-12
- took:4
- tools:-8
- toothpaste:6
+ took:2
+ tools:-12
+ toothpaste:7
  top:-12
- topp:-7
+ topp:-4
  tops:8
- torch:-6
- torn:-6
- total:-15
- touch:-3
- touche:14
- tournesol:-4
- tous:8
- tousse:5
- tout:-2
+ torch:-9
+ torn:-7
+ total:-11
+ touch:-4
+ touche:12
+ tournesol:-6
+ tous:11
+ tousse:4
+ tout:-1
  toute:11
- towel:-2
+ towel:-4
  town:-2
  tr:-9
- trac:-10
- trace:-10
- track:-3
+ trac:-12
+ trace:-9
+ track:-2
  tractor:-7
- trago:13
+ trago:11
  trail:-1
- train:4
+ train:6
  translat:-1
  translate:-7
- translucent:-1
- transparent:11
- travel:-2
- tray:-1
- trays:-5
- treasurer:-6
- treat:6
- tree:-5
- trees:-3
- tres:11
- trial:-7
- trick:2
+ translucent:-2
+ transparent:14
+ tray:-3
+ trays:-4
+ treasurer:-4
+ treat:7
+ tree:-4
+ trees:-4
+ tres:12
+ trial:-10
+ trick:1
  tried:10
- tries:-8
- trimming:4
+ tries:-7
+ trimming:3
  tripl:-4
- triple:-3
- tripp:14
- trois:7
- trop:-1
- tropfen:8
- trouble:-2
- trouser:8
+ triple:-4
+ tripp:11
+ trois:8
+ trop:-2
+ tropfen:6
+ trouble:-3
+ trouser:10
  true:-9
- trust:-17
- truth:-9
- try:-3
- tsp:-12
+ trust:-15
+ truth:-11
+ try:-4
+ tsp:-13
  tub:-6
- tube:1
- tubes:-7
+ tube:-1
+ tubes:-6
  tubs:-9
  tue:-5
  tuesday:2
- tummy:13
- tun:14
- tunnel:-1
+ tummy:10
+ tun:15
+ tunnel:-3
  turmeric:-7
  turn:6
- turns:-2
- tut:7
- tutor:-5
- twelve:1
- twenty:-9
- twice:7
- twins:-1
- two:6
- ty:-11
- typ:-4
+ turns:-8
+ tut:8
+ tutor:-6
+ tutorial:-1
+ twelve:-1
+ twenty:-8
+ twice:5
+ twins:-2
+ two:4
+ ty:-9
+ typ:-5
  type:1
  typed:-9
- typical:-5
- typo:-8
- typos:-5
- u:-4
- uber:9
- uberfettung:-6
- ubers:9
+ typical:-4
+ typo:-7
+ typos:-4
+ u:-5
+ uber:13
+ uberfettung:-7
+ ubers:8
  uf:-12
- ugh:-8
- ugly:-10
- uh:5
- ul:-9
+ ugh:-7
+ ugly:-11
+ uh:3
+ ul:-10
  ultramarine:-7
- um:8
- una:5
- unchang:7
- uncle:-10
- uncur:11
- und:-6
+ um:10
+ una:3
+ unchang:2
+ uncle:-11
+ uncur:9
+ und:-5
  under:3
- underneath:9
+ underneath:7
  underside:9
  understand:-7
  undilut:10
- undissolv:-1
- une:7
+ undissolv:-3
+ une:8
  unicorn:-9
  unit:-1
- units:-8
- unmold:7
+ units:-7
+ unmold:2
  unmould:-1
- unrefin:-3
- unscent:-10
- unsure:-7
- unterarm:16
+ unrefin:-2
+ unsaponifi:-1
+ unscent:-9
+ unsure:-9
+ unterarm:13
  until:4
  up:-2
- update:-1
+ update:-5
  upside:-5
  upstair:-13
  urgent:6
- us:-8
+ us:-7
  usable:-13
- usado:-6
- use:-16
- used:-12
- useful:-5
- uses:-14
- using:-11
- usual:-8
- utility:-1
- v1:-7
- v2:-11
+ usado:-5
+ use:-22
+ used:-8
+ useful:-7
+ uses:-13
+ using:-10
+ usual:-9
+ v1:-4
+ v2:-10
  v3:-9
- v4:-4
+ v4:-3
  v:-1
- value:-7
+ value:-5
  van:-7
- vanilla:-9
+ vanilla:-7
  vapeur:5
- vapor:-1
- vapour:-1
- varnish:-7
- vaseline:-8
- vaso:6
+ vapor:-2
+ vapour:-2
+ varnish:-5
+ vaseline:-3
+ vaso:7
  veces:-6
- vegan:-2
- vegetable:-10
+ vegan:-1
+ vegetable:-9
  vent:-11
  veo:8
- verbena:-1
- verbrannt:7
- verdict:-10
- verify:-8
+ vera:-1
+ verbrannt:11
+ verdict:-9
+ verify:-7
  verschluckt:11
- version:-9
+ version:-12
  very:2
- vet:1
- veteran:-8
- video:-10
- viel:-4
- village:-5
- vinegar:10
- virgin:-4
- visage:11
- visit:-6
+ veteran:-9
+ video:-9
+ viel:-5
+ village:-6
+ vinegar:9
+ virgin:-2
+ visage:12
+ visit:-4
  visitor:-3
- vite:-7
- voice:8
- volcano:6
- voll:3
- volume:-8
+ vite:-6
+ voice:7
+ volcano:5
+ voll:2
+ volume:-10
  volunteer:-12
  vom:12
- vomit:8
- von:3
- vous:-8
- w:8
- waist:-10
- wait:-10
+ vomit:9
+ von:4
+ vous:-7
+ w:7
+ waist:-8
+ wait:-6
  wake:7
- wakes:3
+ wakes:2
  walk:10
- wall:-11
- walnut:-11
+ wall:-8
+ walnut:-13
  wander:-1
  wann:-9
  want:-14
- wants:-14
- war:-1
+ wants:-9
+ war:-4
  wardrobe:-4
- warm:3
- warmer:2
- warn:-8
- was:5
- wash:2
- wasnt:-1
- wasp:-7
+ warn:-4
+ was:4
+ wasnt:-4
+ wasp:-5
  wasps:-3
  wasser:-6
- waste:-8
- watch:-3
- water:5
- watery:6
- watr:-5
+ waste:-7
+ watch:-4
+ water:6
+ watery:-5
+ watr:-9
  watter:-9
- wax:-4
+ wax:-6
  waxed:-6
- waxy:-3
- way:2
- we:1
+ waxy:-1
+ we:2
+ weak:-1
  weaker:-6
- wear:-4
- wears:-11
- weather:-9
- website:-2
- wed:-5
- wedd:7
- wee:6
- week:-12
- weekend:-11
- weeks:-25
- weep:2
- weeps:9
- weg:2
- weh:7
- weigh:-20
- weight:-8
- weird:10
- weiss:13
- welcome:-9
- weld:-2
+ wear:-3
+ wears:-10
+ weather:-10
+ website:-1
+ wed:-4
+ wedd:8
+ wednesday:-3
+ wee:5
+ week:-13
+ weekend:-13
+ weeks:-23
+ weep:1
+ weeps:12
+ weg:1
+ weh:8
+ weigh:-19
+ weight:-11
+ weird:8
+ weiss:11
+ welcome:-8
+ weld:-3
  well:-11
  welli:-6
- wenn:-14
- went:-2
- were:1
- wet:6
- weve:-14
- what:1
- whatever:-4
- whats:-13
- whatsoever:-4
- wheel:-6
- wheez:15
- wheeze:8
- when:2
- whenever:2
- where:6
- whether:-8
- which:-22
- whichever:-7
- while:-4
+ wenn:-13
+ went:-1
+ were:2
+ wet:5
+ weve:-13
+ whatever:-5
+ whats:-14
+ whatsoever:-5
+ wheel:-7
+ wheez:11
+ wheeze:6
+ when:1
+ whenever:4
+ where:7
+ whether:-10
+ which:-21
+ whichever:-6
+ while:-7
  whip:-1
- whipp:-1
- whisk:1
+ whipp:-3
+ whisk:-1
  white:9
- whiteboard:-2
- whiter:-5
+ whiteboard:-3
+ whiter:-6
  whitish:-2
  who:-6
+ whod:-1
  whoever:-4
- whole:-1
+ whole:-2
  wholesaler:-4
- whom:-3
+ whom:-4
  whose:-6
- why:-2
- wide:-6
- width:-3
- wie:-6
- wife:1
+ why:-3
+ wide:-5
+ width:-4
+ wie:-4
+ wife:2
  wiki:-1
- will:-13
- windy:-6
- wine:7
+ will:-16
+ wind:-2
+ window:2
+ windowsill:3
+ windy:-3
+ wine:6
  wing:-5
- wins:-12
- winter:-16
- wip:4
- wipe:3
+ wins:-13
+ winter:-19
+ wip:5
+ wipe:2
  wiped:10
  wird:-10
- wire:-8
- wise:-14
- wish:-7
+ wire:-9
+ wise:-16
+ wish:-9
  with:-3
- within:-14
+ within:-10
  without:-2
- wk:-7
- wks:-3
- wobb:11
- wobbl:4
- woke:8
+ wk:-6
+ wks:-6
+ wobb:9
+ wobbl:5
+ woke:10
  wollte:-6
- woman:3
- women:-2
+ woman:2
+ women:-1
  wonder:-9
- wonky:-2
- wont:14
- wood:-8
- wooden:-8
+ wonky:-1
+ wont:13
+ wood:-4
+ wooden:-9
  wool:-4
  word:-5
- words:-6
- wore:-8
- work:-8
- works:-9
+ words:-8
+ wore:-5
+ work:-9
+ works:-11
  worksheet:-1
- workshop:-6
- worktop:-3
- worri:-5
- worry:-13
- worse:6
- worst:-9
- worth:-6
- would:-20
- wouldnt:-7
+ workshop:-5
+ worktop:-7
+ worri:-2
+ worry:-9
+ worse:10
+ worst:-7
+ worth:-3
+ would:-23
+ wouldnt:-8
  wow:-2
- wrap:-7
+ wrap:-8
  wrapp:1
- wrapper:-1
- wreck:-3
- wrink:-1
- wrinkl:-2
- wrist:11
- writ:-11
- write:-13
+ wrapper:-3
+ wreck:-2
+ wrink:3
+ wrinkl:1
+ wrist:10
+ writ:-12
+ write:-14
  written:-8
- wrong:-13
- wrote:-18
- wt:-9
- x2:-2
- x:-13
- xmas:-4
- y:9
+ wrong:-16
+ wrote:-17
+ wt:-10
+ x2:-3
+ x:-11
+ xmas:-3
+ y:7
  ya:-9
- yall:-4
- yard:-6
+ yall:-3
+ yard:-3
  ye:-5
  year:-7
- years:-9
- yellow:8
+ years:-11
+ yellow:7
  yellowish:7
  yes:-2
- yesterday:8
+ yesterday:9
  yet:-13
- yeux:-8
+ yeux:-6
  yield:-7
  ylang:-1
- yoghurt:-10
+ yoghurt:-7
  yogurt:-8
  yolk:-2
- you:-8
- youd:-12
- youll:-4
- young:-7
- youngest:2
- your:-4
+ you:-5
+ youd:-10
+ youll:-2
+ young:-6
+ youngest:4
+ your:-3
  youre:-6
- yours:-7
- yourself:-4
- youve:5
+ yours:-9
+ yourself:-5
+ youve:2
  yr:7
- yrs:-7
- zap:-6
- zapp:-4
+ yrs:-8
+ zap:-10
+ zapp:-5
  zappy:-11
- zaps:-17
- zero:-8
- zu:-11
- zum:-10
- zwei:-4
+ zaps:-18
+ zero:-7
+ zu:-10
+ zum:-9
+ zwei:-2
  £0:-8
- £1:-5
- £2:-4
- £3:-5
- £4:-7
- £9:-3
- °c:-18
- °f:-9
- ·:-4
- ¿la:-9
- ¿que:-9
- ¿se:-4
- –:-9
- —:-15
- •:-16
- €:-8
- →:-10
- ☐:-8
---:7
+ £1:-6
+ £2:-5
+ £3:-6
+ £4:-8
+ £9:-4
+ °c:-13
+ °f:-8
+ ·:-3
+ ¿la:-8
+ ¿que:-8
+ ¿se:-3
+ –:-15
+ —:-16
+ •:-18
+ €:-7
+ →:-12
+ ☐:-7
+--:5
 -:-1
--A:1
--B:10
--C:-2
--D:7
--E:5
--F:-9
--G:-15
--H:10
--I:4
--J:7
+-A:3
+-B:13
+-C:-4
+-D:6
+-E:6
+-F:-8
+-G:-14
+-H:12
+-I:5
+-J:11
 -K:7
 -L:10
--M:-2
--N:-1
+-N:-2
 -O:8
--Q:-6
--R:12
--S:-4
--T:13
--V:1
--W:5
--Y:-3
--b:2
--d:8
+-Q:-3
+-R:9
+-S:-6
+-T:9
+-V:-2
+-W:3
+-Y:-1
+-b:-2
+-d:7
 -f:-4
 -g:1
--h:9
--i:-1
--j:-3
--k:-8
--l:-3
+-h:10
+-j:-5
+-k:-7
+-l:-2
 -m:3
--n:11
--o:2
--p:1
+-n:13
+-o:3
 -q:2
--r:-2
 -s:-4
--t:3
--u:1
--v:1
+-t:2
+-u:3
 -w:-2
--y:-12
+-y:-14
 -z:-2
-A-:-3
-A:6
-AA:2
+A-:-4
+A:7
+AA:1
 AC:4
-AD:-2
+AD:-1
 AE:10
-AF:8
-AG:-9
+AF:7
+AG:-8
 AH:-6
-AI:4
-AK:6
-AL:-1
-AM:-9
-AN:2
+AI:1
+AK:9
+AM:-8
 AO:4
 AP:7
-AQ:4
-AR:14
-AS:-1
+AQ:5
+AR:16
+AS:1
 AT:1
 AV:2
-AW:4
-AY:10
-Ab:2
-Ag:7
-Ah:-14
-Ai:2
-Aj:-18
-Ak:-4
-Al:4
-Am:7
-An:6
-Ao:7
+AW:2
+AY:9
+Ab:3
+Af:-1
+Ag:10
+Ah:-15
+Ai:3
+Aj:-22
+Ak:-1
+Al:6
+Am:5
+An:5
+Ao:8
 Ap:-2
-Aq:12
-Ar:6
-Au:10
+Aq:11
+Ar:8
+As:-1
+At:1
+Au:11
 Av:3
-Aw:11
+Aw:10
 Ay:2
-Az:1
-B-:1
-B:16
-BA:15
-BB:8
-BK:10
-BO:10
-BV:8
-Bf:-10
-Bi:5
+Az:3
+B-:3
+B:18
+BA:16
+BB:9
+BK:9
+BO:12
+BV:9
+Bf:-11
+Bi:7
 Bj:7
 Bo:-4
-Bp:-1
-Bt:-2
-Bw:2
-Bz:9
-C-:-2
-C:5
+Bp:-2
+Bw:-1
+Bz:5
+C-:-1
+C:6
 CA:4
-CB:-6
-CC:-1
-CD:14
-CE:-6
+CB:-4
+CC:-3
+CD:13
+CE:-8
 CF:-11
-CG:5
+CG:3
 CH:-4
-CI:-7
-CK:5
-CL:11
-CM:-13
+CI:-8
+CK:2
+CL:10
+CM:-11
 CN:4
 CO:-5
 CP:-4
-CQ:8
-CR:10
-CS:5
-CV:-7
-CW:-11
-CY:7
-Cb:8
-Cd:7
-Cf:-6
-Cg:-3
-Ch:14
-Ci:1
-Cj:-2
-Ck:9
+CQ:7
+CR:11
+CS:4
+CV:-8
+CW:-8
+CY:5
+Cb:9
+Cd:9
+Cf:-8
+Cg:-2
+Ch:15
+Ci:-1
+Cj:-4
+Ck:8
 Cl:-3
 Cm:2
 Cn:-3
-Co:2
 Cp:7
-Cq:-12
+Cq:-14
 Cr:2
-Cs:-4
+Cs:-3
 Ct:4
-Cv:-7
+Cv:-8
 Cw:-8
 Cy:-1
-Cz:-7
-D-:-4
+Cz:-6
+D-:-5
 D:13
 DA:19
-DD:10
+DD:12
 DO:-10
-DQ:9
-DS:2
-Db:15
-Di:6
-Dk:17
-Do:-5
-Dp:18
+DQ:10
+DS:3
+Db:13
+Di:9
+Dk:23
+Do:-4
+Dp:12
 Dq:5
 Dt:9
 Dw:-1
-Dz:-3
-E-:-6
-E:16
-EA:2
-EC:6
-EE:-9
+Dz:-2
+E-:-5
+E:15
+EA:4
+EC:7
+EE:-8
 EF:-8
-EH:17
+EH:15
+EN:1
 EO:1
-EP:-13
-EQ:3
-ER:13
-ES:3
-ET:11
-EV:13
-EW:8
-Ef:-13
-Eh:9
-Ei:6
+EP:-14
+EQ:2
+ER:9
+ES:2
+ET:12
+EV:10
+EW:10
+Ef:-12
+Eh:11
+Ei:10
 El:16
-Eo:-13
+Eo:-15
 Ep:3
-Eq:3
-Er:-2
+Eq:4
+Er:-3
 Et:-10
-Ev:1
-Ew:-12
-Ez:2
-F-:-4
+Ew:-9
+Ez:1
+F-:-8
 F:-3
-FC:-10
-FD:4
+FC:-8
+FD:2
 FE:-2
-FL:-7
-FM:-8
+FL:-6
+FM:-9
 FN:-13
-FO:-15
-FP:-8
-FQ:-3
+FO:-17
+FP:-6
+FQ:2
 FS:-6
-FW:-14
-Fb:6
-Ff:-1
+FW:-15
+Fb:7
+Ff:4
 Fi:-11
-Fj:-5
+Fj:-7
 Fk:-12
 Fo:-4
-Fp:-10
+Fp:-9
 Fq:-7
 Fr:-4
 Fs:-11
 Ft:-5
-Fv:-6
-Fw:6
-Fy:8
+Fv:-5
+Fw:7
+Fy:7
 Fz:-1
-G-:7
-G:-3
+G-:9
+G:-2
 GA:2
 GC:2
-GF:-4
+GF:-5
 GG:8
-GK:4
-GL:7
-GM:-6
-GN:4
-GO:8
+GK:5
+GL:9
+GM:-4
+GN:5
+GO:6
 GP:6
-GQ:-2
-GR:10
-GS:-9
-GV:6
-GW:10
-GY:-4
-Gb:-6
+GQ:1
+GR:9
+GS:-6
+GV:4
+GW:8
+GY:-2
+Gb:-7
 Gf:-1
-Gi:-5
-Gj:5
-Gl:-7
-Go:1
-Gp:7
-Gq:-5
-Gr:-5
-Gt:-2
-Gv:5
-Gz:7
-H-:8
+Gi:-7
+Gj:6
+Gl:-6
+Go:5
+Gp:9
+Gq:-4
+Gr:-3
+Gt:-3
+Gv:8
+Gw:3
+Gz:3
+H-:10
 H:12
 HA:9
-HE:-4
-HH:13
-HI:5
-HM:-1
+HE:-2
+HH:11
+HI:4
+HM:-3
 HN:-4
-HP:2
-HQ:1
-HS:6
+HO:2
+HQ:-1
+HS:7
 HT:11
-HV:16
-HW:13
-HY:6
-Hb:9
-Hf:-2
-Hh:9
-Hi:-21
-Hj:4
+HV:8
+HW:9
+HY:7
+Hb:7
+Hf:-1
+Hh:11
+Hi:-18
+Hj:3
 Hn:4
-Ho:-4
-Hp:-2
-Hq:9
-Hr:5
-Ht:-6
-Hw:-13
-Hz:7
-I:-6
+Ho:-6
+Hp:-4
+Hq:10
+Hr:6
+Ht:-7
+Hw:-12
+Hz:9
+I-:1
+I:-10
 IA:-12
-IC:-6
+IC:-3
 IE:-4
-IN:-1
-IO:-1
-IP:-10
-IQ:-2
-IS:-4
-IW:-7
+IG:-1
+IO:-2
+IP:-9
+IS:-2
+IW:-5
 Ib:-4
-If:-2
+If:-1
 Ii:-8
-Ij:-2
+Ij:1
 Io:-6
-Ip:6
-It:-8
-Iw:-7
-Iz:-8
-J-:7
-J:10
-JO:-5
-JP:4
-JS:-6
-Jt:10
+Ip:5
+It:-10
+Iw:-9
+Iz:-9
+J-:5
+J:9
+JO:-6
+JP:2
+JS:-7
+Jo:-1
+Jt:12
 Jz:6
 K-:7
 K:12
-KA:13
-KE:4
-KH:2
+KA:14
+KE:6
+KH:4
 KK:7
-KN:9
-KO:-6
-KP:8
-KQ:8
-KS:-4
-KT:8
-KV:7
+KN:8
+KO:-5
+KP:7
+KQ:12
+KS:-3
+KT:9
+KV:9
 KW:-1
-Kb:15
-Kf:-8
+Kb:10
+Kf:-6
 Kh:4
-Ki:-5
-Ko:-1
+Ki:-4
+Ko:-3
 Kp:14
-Kr:6
+Kr:8
 Kt:5
-Kw:-11
-Kz:3
+Kw:-9
 L-:-15
 L:12
 LA:7
-LC:-7
-LG:-2
-LN:-2
-LO:-6
-LP:-5
-LS:15
-LW:3
+LC:-5
+LN:1
+LO:-5
+LP:-4
+LQ:1
+LS:13
+LW:-2
 LY:-8
-Lb:7
+Lb:6
 Lf:7
-Lh:6
-Li:-5
-Lk:14
-Lo:-8
+Lh:11
+Li:-6
+Lk:11
+Lo:-4
 Lp:12
-Lq:4
+Lq:5
 Lr:8
 Lt:4
 Lw:-4
-Lz:2
-M-:-11
-M:-4
-MA:-20
-MC:-8
-MD:10
+Lz:3
+M-:-12
+M:-2
+MA:-21
+MC:-10
+MD:9
 ME:-8
-MF:-5
-MG:-10
-MH:-4
+MF:-8
+MG:-7
+MH:-1
 MK:-4
-MM:-5
-MN:5
-MO:-3
-MP:-2
+MM:-3
+MN:4
+MO:-5
+MP:-4
 MQ:-7
-MR:2
+MR:-2
 MS:-1
-MV:-5
-MW:1
-Mb:1
-Md:-2
-Mf:-8
+MV:-6
+MW:-1
+Mf:-7
 Mg:-4
-Mh:-12
-Mi:-5
-Mj:5
-Mk:-7
-Ml:-5
-Mo:-6
-Mp:-7
-Mq:-3
-Mr:-12
-Mt:-2
-Mu:-21
+Mh:-15
+Mi:-4
+Mj:6
+Mk:-5
+Ml:-6
+Mo:-7
+Mp:-8
+Mq:-2
+Mr:-13
+Mt:-4
+Mu:-22
 Mv:-1
-Mw:-1
+Mw:-4
 My:-5
 Mz:-3
-N-:1
-N:-4
-NA:-8
-NC:-6
-ND:7
-NE:-9
-NF:-3
-NG:-7
+N-:2
+N:-3
+NA:-7
+NC:-7
+ND:8
+NE:-10
+NF:-1
+NG:-6
 NH:-8
-NI:8
+NI:4
 NK:-7
-NM:-7
-NN:-10
+NL:-4
+NM:-5
+NN:-12
 NO:-4
-NP:-1
-NQ:1
+NP:-4
+NQ:-1
 NR:-12
-NS:-11
+NS:-12
 NT:7
 NV:-16
-NW:-17
-NY:-3
-Nb:-13
-Nd:9
+NW:-20
+NY:-1
+Nb:-11
+Nd:8
 Nf:7
-Ng:11
-Nh:-8
-Ni:-15
+Ng:6
+Nh:-3
+Ni:-17
 Nj:3
-Nk:4
+Nk:1
 Nl:5
 Nm:-11
-Nn:14
-No:-8
+Nn:12
+No:-7
 Np:-1
 Nq:-4
-Nr:-17
-Ns:-14
-Nt:-7
-Nu:-7
-Nv:8
-Nw:-4
-Ny:-10
+Nr:-21
+Ns:-15
+Nt:-8
+Nu:-8
+Nv:7
+Nw:-9
+Ny:-11
 Nz:3
-O:2
-OA:-5
+O:3
+OA:-6
 OB:6
 OC:-2
-OD:14
-OE:13
-OF:-6
+OD:12
+OE:12
+OF:-7
 OG:-11
-OH:4
-OI:-8
-OJ:6
-OK:-2
-OL:11
+OH:3
+OI:-10
+OJ:10
+OK:-1
+OL:10
 OM:3
-ON:2
-OO:2
+OO:1
 OP:8
 OQ:-2
-OR:2
-OS:-4
-OT:24
-OV:-3
-OW:4
-OY:10
-Ob:7
-Od:11
-Of:3
-Og:1
-Oi:-3
-Oj:-2
-Ok:5
-Ol:9
-Om:-7
-On:3
-Oo:1
-Op:-9
-Oq:12
-Or:3
-Ot:3
-Ou:8
-Ov:-1
-Ow:-2
+OR:1
+OS:-6
+OT:15
+OV:-4
+OW:2
+OY:9
+Ob:10
+Od:9
+Of:2
+Oi:-4
+Oj:-4
+Ok:3
+Ol:6
+Om:-5
+On:-1
+Op:-8
+Oq:14
+Or:4
+Ot:4
+Ou:11
+Ov:-2
+Ow:-3
 P-:7
 P:10
 PA:2
-PE:-10
+PC:-1
+PE:-12
 PF:3
 PG:5
-PH:12
-PI:-2
-PJ:9
-PL:1
-PM:4
-PN:-5
+PH:10
+PI:-3
+PJ:11
+PK:1
+PL:4
+PM:5
+PN:-4
 PO:8
-PP:5
-PR:10
+PP:4
+PQ:2
+PR:11
 PS:1
-PT:13
-PV:14
-PW:6
+PT:12
+PV:15
+PW:3
 PY:1
-Pf:-4
+Pb:1
+Pf:-7
 Ph:14
 Pi:9
-Pj:-2
-Pk:-1
+Pk:1
 Pl:5
 Pm:-4
-Pn:9
-Po:2
+Pn:7
+Po:4
 Pp:-4
-Pq:7
-Pr:8
+Pq:5
+Pr:6
 Pt:5
-Pu:9
-Pv:-2
-Pw:-12
-Py:-9
-Pz:1
-Q-:8
+Pu:13
+Pv:-1
+Pw:-9
+Py:-10
+Q-:9
 Q:4
-QA:-7
-QC:-4
-QD:2
-QE:4
+QA:-6
+QC:-3
+QD:-1
+QE:3
 QF:7
 QG:-1
 QH:-2
-QI:-6
-QK:-3
+QI:-4
+QK:-4
 QL:6
 QM:-12
-QN:-1
-QO:1
-QP:-14
-QQ:-10
-QR:-3
-QS:-10
-QT:6
-QV:-12
-QW:-7
+QO:-2
+QP:-15
+QQ:-11
+QR:-4
+QS:-12
+QT:9
+QV:-10
+QW:-5
 QY:-4
-Qb:-4
+Qb:-9
 Qd:12
-Qf:-11
+Qf:-13
 Qg:5
-Qh:-2
-Qi:1
-Qj:1
-Qk:-3
-Ql:4
-Qm:9
-Qo:-7
-Qp:1
-Qq:-18
-Qr:5
-Qs:-9
-Qt:-6
-Qv:13
-Qy:5
-Qz:-6
-R-:4
-R:13
-RA:-3
-RC:8
+Qh:-1
+Qi:2
+Qj:3
+Qk:-2
+Ql:6
+Qm:10
+Qo:-5
+Qq:-20
+Qr:4
+Qs:-10
+Qt:-5
+Qu:2
+Qv:12
+Qw:5
+Qy:4
+Qz:-8
+R-:3
+R:14
+RA:-4
+RC:13
 RE:4
-RG:-2
-RH:8
+RG:-4
+RH:12
 RL:5
 RN:5
-RO:2
-RP:8
+RO:1
+RP:7
 RQ:4
-RS:16
-RV:9
+RS:15
+RV:7
 RW:12
-RY:6
+RY:5
 Rb:3
-Rg:10
-Rh:11
-Ri:-7
-Rk:7
-Rl:-2
-Rm:-4
-Ro:-1
-Rp:-4
-Rr:5
-Rt:8
-Rw:-9
+Rg:12
+Rh:8
+Ri:-5
+Rk:4
+Rl:1
+Rm:-5
+Rp:-2
+Rr:7
+Rt:6
+Rw:-11
 Rz:7
-S-:2
-S:-4
-SA:4
-SD:1
-SE:4
-SF:-3
-SH:-11
+S-:3
+S:-2
+SA:3
+SC:1
+SD:2
+SE:1
+SF:-2
+SH:-9
 SK:-1
-SL:9
-SM:1
-SN:-2
+SL:8
+SM:2
+SN:-1
 SO:-4
-SP:-2
+SP:-3
 SQ:-2
 SR:13
-SS:13
-SW:-5
-Sb:9
-Sf:-10
-Sh:-15
-Si:1
-Sj:-8
-Sk:4
-Sl:-9
-Sm:15
+SS:12
+SW:-6
+Sb:10
+Sf:-9
+Sh:-13
+Si:-1
+Sj:-7
+Sk:7
+Sl:-6
+Sm:9
 So:4
-Sp:9
-Sq:1
+Sp:6
+Sq:2
 Sr:6
-Su:-3
-Sw:-5
-Sy:-5
-Sz:-2
-T-:-7
+Su:-2
+Sw:-7
+Sy:-6
+Sz:-3
+T-:-5
 T:9
-TA:5
-TH:16
-TK:-5
-TO:15
-Th:15
-Ti:10
-Tp:14
-Tq:12
-Tt:4
-Tz:-3
+TA:7
+TH:12
+TK:-3
+TO:14
+Th:11
+Ti:9
+To:3
+Tp:12
+Tq:13
+Tt:7
+Tz:-4
 V-:3
-V:1
+V:2
 VA:7
-VB:11
-VC:7
+VB:10
+VC:8
 VE:12
 VG:-2
-VK:9
+VK:12
 VN:-8
 VO:4
-VP:13
-VS:-2
-VT:4
-VW:12
-Vf:-10
+VP:11
+VS:-1
+VT:5
+VW:10
+Vf:-7
 Vi:-1
-Vo:-7
+Vo:-8
 Vp:-2
-Vq:5
+Vq:9
 Vr:8
+Vt:2
 Vw:-3
-Vz:8
-W-:6
+Vz:6
+W-:3
 W:3
 WA:2
-WC:4
-WE:5
-WF:-15
+WC:5
+WE:6
+WF:-14
 WG:-6
-WH:4
+WH:3
+WI:-1
 WK:2
-WM:-7
+WL:-1
+WM:-8
 WN:1
-WO:4
+WO:5
 WP:-2
 WQ:-5
 WR:12
-WS:5
-WT:6
-WV:1
-WW:-14
-WY:8
+WS:6
+WT:7
+WW:-12
+WY:9
 Wb:-6
-Wf:-9
-Wg:-1
-Wi:-3
+Wf:-7
+Wg:-2
+Wi:-1
 Wj:-1
 Wk:2
 Wl:8
-Wm:9
+Wm:8
 Wo:5
-Wp:-5
-Wq:-4
-Wr:-5
-Wv:10
-Ww:1
-Wy:-1
-Wz:-1
+Wp:-7
+Wq:-8
+Wr:-4
+Wt:1
+Wv:9
+Ww:3
+Wz:1
 X:13
 XA:13
-Y-:-3
-Y:11
-YA:6
-YC:-9
-YN:11
-YO:-2
-YP:-5
-YQ:5
-YS:-6
-YW:8
+Y:10
+YA:7
+YC:-10
+YN:6
+YO:2
+YP:-3
+YQ:6
+YS:-8
+YW:10
 YY:-3
-Yf:-8
-Yh:10
-Yi:4
-Yl:-9
-Yo:3
-Yp:8
-Yr:12
-Yt:-5
+Yf:-9
+Yh:7
+Yi:3
+Yl:-5
+Yo:1
+Yp:7
+Yr:9
+Yt:-4
 Yw:-1
-Yz:6
-any:-10
+Yz:8
+any:-8
 b-:8
-b:9
+b:8
 bA:12
-bC:-3
-bE:7
+bC:-2
+bE:8
 bG:6
-bH:4
+bH:3
 bK:11
 bN:9
-bO:-4
-bP:-5
-bQ:-6
-bS:12
+bO:-3
+bP:-7
+bQ:-5
+bS:11
 bW:6
-bb:-7
-bf:-8
-bh:-4
+bb:-6
+bf:-9
+bh:-5
 bi:9
-bj:-11
+bj:-9
 bk:-1
-bl:3
-bm:7
+bl:6
+bm:8
 bo:1
-bp:7
-bq:3
-br:8
-bt:3
-bw:-3
+bp:10
+bq:8
+br:9
+bt:2
+bw:-1
 bz:6
 d-:-4
-d:11
-dA:11
-dO:-2
-dQ:-5
+d:10
+dA:13
+dO:-5
+dQ:-4
 di:5
 dt:2
-dw:-11
-dz:10
-f-:1
-f:-6
-fA:1
-fC:-14
-fE:-13
-fF:-7
+dw:-8
+dz:14
+f-:4
+f:-5
+fA:3
+fC:-16
+fE:-16
+fF:-8
 fG:-6
-fH:-10
-fI:8
-fK:-4
-fM:-10
-fN:-9
-fO:-4
-fP:-4
+fH:-8
+fI:4
+fK:-3
+fM:-9
+fN:-10
+fO:-5
+fP:-7
 fQ:-6
-fR:4
-fS:-13
-fV:-12
-fW:-5
-fY:-10
+fR:5
+fS:-5
+fV:-11
+fW:-6
+fY:-13
 fb:-1
-ff:-17
-fg:-10
-fh:9
-fi:1
-figures:-7
-fj:-6
-fl:-5
-fo:4
-fp:-11
-fq:-20
-fr:-3
+ff:-20
+fg:-12
+fh:10
+fi:2
+figures:-8
+fj:-5
+fl:-2
+fo:7
+fp:-13
+fq:-17
+fr:-4
 fs:-9
-ft:-5
+ft:-4
 fu:5
-fv:-3
-fw:-3
-fy:-5
-fz:-4
-g-:4
-g:-1
-gA:-6
-gC:-4
-gE:1
-gN:-6
-gO:-5
-gP:-8
-gW:8
+fv:1
+fw:-5
+fy:-8
+fz:-5
+g-:3
+g:-2
+gA:-4
+gC:-3
+gN:-4
+gO:-6
+gP:-6
+gW:7
 gY:-2
-gf:-1
+gf:2
 gg:-7
 gl:-6
 go:1
-gt:2
-gy:-13
-gz:-8
+gt:4
+gy:-12
+gz:-5
 h-:9
 h:17
-hA:11
-hC:-2
+hA:8
+hC:-1
 hE:-13
-hF:-11
+hF:-10
 hG:-8
 hH:-2
-hJ:10
-hK:-7
-hM:8
-hN:6
-hO:2
+hJ:8
+hK:-5
+hM:7
+hN:3
 hP:-3
-hQ:8
-hR:8
-hS:-5
-hT:-9
-hW:8
-hb:11
-hf:-4
-hh:5
-hi:-5
-hj:-3
-hm:-2
-hn:4
-ho:-2
-hp:-11
-hq:6
-hr:-3
-ht:2
-hu:5
-hw:-12
-hz:-5
-i-:-3
-i:2
+hQ:7
+hR:6
+hS:-6
+hT:-8
+hW:4
+hb:10
+hf:-2
+hh:7
+hi:-4
+hj:-4
+hn:3
+ho:-5
+hp:-8
+hq:4
+hr:-1
+ht:1
+hu:4
+hw:-15
+hz:-9
+i-:-2
+i:3
 iA:8
-iB:9
-iC:7
-iD:-1
-iE:10
-iF:-2
-iG:-4
-iH:-7
-iI:-4
-iJ:9
+iB:12
+iC:5
+iD:-3
+iE:11
+iF:-1
+iG:-5
+iH:-13
+iI:-3
+iJ:10
 iK:-1
-iL:-9
-iM:-3
+iL:-3
+iM:-5
 iN:-3
-iO:4
-iP:9
-iR:15
+iO:7
+iP:8
+iQ:-1
+iR:12
 iS:-5
-iT:7
-iV:1
-iW:6
-iY:7
-ib:7
-if:5
-ig:-9
-ih:-2
-ii:-3
-ij:-6
-ik:-9
-il:-11
-im:6
-ip:-5
-iq:9
-ir:4
-is:-1
-it:-2
-iu:-6
+iT:11
+iV:-1
+iW:7
+iY:9
+ib:8
+if:6
+ig:-8
+ih:-1
+ii:-6
+ij:-2
+ik:-3
+il:-9
+im:4
+io:1
+ip:-4
+iq:8
+is:-2
+it:-3
+iu:-5
 iv:-5
-iy:3
-iz:-2
-j-:-2
-j:-6
-jA:4
-jC:-11
-jD:7
+iy:5
+j-:-3
+j:-3
+jA:5
+jC:-10
+jD:8
 jE:-12
-jF:5
-jG:-4
-jH:2
+jF:4
+jG:-2
+jH:4
 jK:-4
 jM:-8
-jN:-7
-jO:1
-jP:-8
+jN:-9
+jP:-9
 jQ:-4
-jS:2
-jV:6
+jS:1
+jV:5
 jW:-5
 jb:3
-jf:-7
+jf:-6
 jh:-3
-ji:5
-jj:-1
-jm:7
+ji:4
+jj:-5
+jm:8
 jo:3
-jp:3
-jq:-8
-jr:14
-js:5
-jt:5
-jw:-8
-jz:-1
-k:7
+jp:2
+jq:-5
+jr:13
+js:6
+jt:2
+jw:-10
+jz:2
+k:8
 kA:9
-kD:9
-kM:3
-kN:7
-kO:-7
+kD:12
+kM:2
+kN:6
+kO:-4
 kP:-6
-kQ:8
-kS:-2
+kQ:7
 kW:-6
-kf:9
-ki:6
-ko:-11
+kf:7
+ki:4
+ko:-10
 kp:-1
-kr:12
-kt:3
-kw:9
-kz:7
-l-:10
-l:1
-lA:-13
+kr:8
+kt:1
+kw:14
+kz:6
+l-:11
+lA:-12
 lN:-5
-lO:10
+lO:8
 lP:5
-lQ:3
+lQ:9
 lS:-8
 lY:-7
 lf:-10
-lg:8
-lh:9
+lg:7
+lh:6
+li:-4
 lo:-11
-long:-13
-longer:-18
+long:-12
+longer:-19
 lt:6
-lz:-6
-m-:-2
-m:5
-mA:2
-mE:9
-mG:-11
-mP:11
-mS:10
+lz:-8
+m-:-3
+m:4
+mA:1
+mE:15
+mG:-10
+mO:1
+mP:9
+mS:13
 mW:-4
-mY:1
-mf:6
-mi:1
+mY:3
+mf:8
+mi:4
 mj:-1
-ml:11
-mm:-7
-mo:3
-mp:3
-mq:7
-mt:-2
+ml:8
+mm:-6
+mo:1
+mp:1
+mq:5
 mw:7
-mz:1
+mz:-3
 n-:10
-n:8
-nK:6
-nO:3
+n:7
+nK:9
 nP:6
 nQ:1
 nn:16
-no:-5
-nt:-4
-nw:2
+no:-2
+nt:-2
+nw:1
 o-:5
-o:4
+o:3
 oA:-1
-oB:13
-oC:-3
-oD:13
+oB:11
+oC:-1
+oD:14
 oE:12
 oF:-8
-oG:5
-oH:3
+oG:6
+oH:2
 oI:-1
-oJ:1
+oJ:3
 oK:16
-oL:7
-oM:5
-oN:2
+oL:8
+oM:7
+oN:3
 oO:6
 oP:16
-oQ:-5
-oR:8
-oS:2
-oT:4
-oV:6
-oW:-2
+oQ:-3
+oR:5
+oS:6
+oT:3
+oV:7
 oY:5
-ob:6
-of:-1
+ob:7
 og:-4
-oh:1
-oi:-4
+oh:2
+oi:-5
+oj:-1
 ok:-7
-ol:2
-om:-8
-on:-2
-oo:2
-oq:2
-or:-2
-os:1
+ol:6
+om:-10
+on:-3
+oo:-1
+op:1
+oq:4
+or:-4
+os:-2
 ot:2
-ou:9
+ou:8
 ov:-5
-ow:-4
-oy:-5
+ow:-2
+oy:-4
 oz:8
-p-:-1
-p:-2
-pA:4
-pB:7
-pF:7
-pG:-4
-pH:-10
-pK:17
-pL:-2
-pM:-4
-pN:8
+p:-1
+pA:3
+pB:8
+pE:1
+pF:8
+pG:3
+pH:-8
+pK:11
+pM:-3
+pN:7
 pO:14
 pP:10
+pQ:4
 pR:-1
 pS:10
-pV:5
-pW:5
-pY:7
-pb:7
+pV:7
+pW:4
+pY:9
+pb:6
 pf:-9
 pg:-6
-ph:-1
-pi:2
-pj:-4
-pl:7
-pm:-2
-po:4
+ph:-2
+pi:1
+pj:-5
+pl:9
+pm:-3
+po:2
 pp:6
 pq:3
-pr:6
-ps:6
-pt:-8
-pv:5
-pw:-6
-pz:1
-q-:-10
-q:12
-qA:3
-qC:6
-qF:9
-qH:8
-qM:-15
-qN:7
-qO:-13
-qP:-6
-qS:-13
+pr:7
+ps:8
+pt:-6
+pv:7
+pw:-7
+pz:2
+q-:-7
+q:14
+qA:2
+qC:3
+qF:11
+qH:7
+qM:-13
+qN:10
+qO:-14
+qP:-4
+qQ:-4
+qS:-15
 qV:-10
 qW:-3
-qf:8
+qf:7
 qh:12
-qj:1
+qi:1
+qj:2
 qk:-6
-qo:-12
+qo:-11
 qp:-11
 qq:-8
-qr:-11
-qt:-1
-qw:-8
-qz:3
-r-:-4
+qr:-6
+qt:-5
+qw:-9
+qz:1
+r-:-3
 r:3
 rA:12
-rB:9
+rB:10
 rC:-13
-rD:8
-rF:-2
+rD:4
+rE:3
+rF:-3
 rG:-7
-rH:-4
-rJ:1
-rK:6
-rL:17
+rH:-1
+rJ:-1
+rK:4
+rL:15
 rM:2
-rN:-4
-rO:4
-rQ:-9
-rR:6
+rN:-3
+rO:5
+rQ:-8
+rR:7
 rS:-3
-rT:6
-rV:9
-rW:3
-rY:-4
-rb:-1
+rT:8
+rV:12
+rW:4
+rY:-5
+rb:-3
 recipe:-22
 rf:-13
 rg:8
-rh:10
-ri:-1
-rj:1
-rk:-10
-rl:3
-ro:1
-rp:6
-rq:2
-rr:1
-rs:-5
-rt:1
+rh:8
+rj:2
+rk:-11
+rl:5
+rm:2
+rp:5
+rq:1
+rs:-7
+rt:3
 ru:3
-rv:-4
+rv:-2
 rw:-8
-ry:9
-rz:4
-s-:6
-s:3
-sA:1
-sN:4
-sO:4
-sP:4
+ry:8
+rz:3
+s-:7
+s:2
+sA:3
+sN:5
+sO:5
 sf:-9
-sg:3
-short:-5
-si:-3
-so:-7
-sr:10
+sg:2
+short:-6
+si:-5
+so:-5
+sr:9
 st:-1
-sv:-11
+sv:-12
 sw:-5
-sz:-4
+sz:-6
 t-:1
-t:-3
+t:-2
 tA:-3
-tB:5
-tC:-1
-tD:10
+tB:7
+tD:11
 tE:4
-tF:-2
-tG:2
-tH:-1
-tI:-1
-tJ:4
-tK:-4
+tH:1
+tI:3
+tJ:5
 tL:2
-tN:1
-tO:5
+tM:1
+tN:2
+tO:7
 tP:1
 tQ:-1
-tS:1
-tT:-2
-tW:-6
-tY:1
-tb:-3
-td:6
-tf:-4
-tg:-5
-th:9
-tj:-3
+tR:1
+tS:2
+tT:-1
+tV:-1
+tW:-4
+tb:-4
+td:5
+tf:-2
+tg:-2
+th:7
+ti:-3
+tj:-6
+tk:-2
 tl:3
 tm:5
-tn:4
+tn:3
 to:1
 tp:3
-tq:2
-tr:7
-ts:-1
+tr:5
 tt:-5
-tu:9
-tv:-4
-tw:-9
-ty:-12
+tu:11
+tv:-9
+tw:-10
+ty:-10
 tz:5
-u-:7
-u:11
-uA:7
-uO:-3
-uP:4
-uW:8
-ui:-5
-uo:2
-ut:1
-uw:1
+u-:5
+u:9
+uA:5
+uO:-2
+uP:3
+uW:4
+ui:-8
+uo:3
+ut:2
+uw:-1
 uz:-3
-v-:-10
-v:3
+v-:-8
+v:1
+vA:1
 vC:-4
 vG:-4
-vN:-7
+vN:-6
 vO:-9
-vP:-5
-vQ:6
+vP:-3
+vQ:5
 vS:-9
 vW:4
-vf:1
-vl:-12
-vo:10
+vi:2
+vl:-11
+vo:11
 vp:6
 vr:-13
-vt:-6
-vw:-3
+vt:-8
+vw:-5
 vz:5
-w-:-4
-w:-10
+w-:-2
+w:-11
 wA:-1
-wB:8
-wC:2
-wD:10
-wE:3
-wF:5
-wH:-19
+wB:9
+wC:3
+wD:9
+wE:4
+wF:2
+wG:-3
+wH:-18
+wI:-1
 wK:-6
-wL:-2
-wM:-4
-wN:6
-wO:6
-wP:3
-wQ:-6
+wL:-1
+wM:-6
+wN:4
+wO:4
+wP:2
+wQ:-4
 wR:7
-wS:-8
-wW:-1
-wY:-8
-wb:-3
-wd:2
-wf:3
-wh:-11
+wS:-9
+wV:2
+wW:-4
+wY:-7
+wb:-6
+wd:3
+wf:2
+wg:-1
+wh:-12
 whole A:-2
 whole D:13
-whole H:8
+whole H:9
 whole J:14
-whole K:17
+whole K:16
 whole S:-5
-whole n:6
+whole n:8
 whole p:-1
 whole recipe:-5
-wi:-2
-wj:-6
-wk:1
-wm:-8
-wo:-5
-wp:-3
+wi:-4
+wj:-8
+wk:2
+wl:1
+wm:-7
+wo:-4
+wp:-2
 wq:-6
-wr:-2
-ws:-7
-wt:-2
-wu:-3
-wv:-1
+wr:-1
+ws:-9
+wt:-1
+wu:-1
 ww:1
-wy:-7
+wy:-10
 wz:3
-y-:-11
-y:-5
-yA:-8
-yC:-5
-yE:4
-yF:-2
-yP:-7
-yS:-9
+y-:-10
+y:-4
+yA:-10
+yC:-6
+yE:3
+yF:-3
+yP:-6
+yS:-10
 yW:-1
-yg:-6
-yo:-13
-yp:-2
-yt:-13
-yy:-8
+yg:-7
+yo:-15
+yp:-4
+yt:-12
+yw:-1
+yy:-7
 yz:-13
-z-:3
-z:1
+z-:2
+z:2
 zA:-1
-zB:11
-zC:-17
-zE:7
-zF:5
+zB:8
+zC:-16
+zD:-1
+zE:10
+zF:4
 zG:-7
-zH:7
+zH:4
 zI:-5
-zJ:5
-zK:-1
-zL:-7
+zJ:6
+zK:-4
+zL:-6
 zM:-4
-zO:5
+zN:-5
+zO:7
 zP:-2
-zQ:5
-zR:10
-zS:2
-zT:4
-zV:7
-zW:-1
-zY:5
+zQ:4
+zR:6
+zS:-1
+zT:3
+zV:8
+zW:-3
+zY:7
 zb:-8
-zd:5
-zf:-3
-zg:-6
+zd:3
+zf:-4
+zg:-4
 zh:3
 zi:-5
-zj:-5
-zk:-4
-zl:3
-zm:4
-zo:5
-zp:-2
-zq:2
-zs:3
+zj:-6
+zk:-3
+zl:6
+zm:5
+zo:6
+zp:-1
+zq:3
+zr:-2
+zs:5
 zt:-2
-zu:-10
-zv:4
-zw:2
-zy:1
-zz:-3`;
+zu:-8
+zv:8
+zy:-2
+zz:-1`;

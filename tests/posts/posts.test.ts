@@ -49,7 +49,7 @@ const more: Readonly<Record<string, number>> = {
   'blind-121': 2,
   'blind-122': 1,
   'blind-123': 1,
-  'blind-128': 1,
+  'blind-128': 2,
 };
 
 for (const set of sets) {

@@ -138,6 +138,8 @@ export const sets = [
   'blind-126',
   'blind-127',
   'blind-128',
+  'blind-129',
+  'blind-130',
 ] as const;
 
 export function posts(set: string): readonly Post[] {

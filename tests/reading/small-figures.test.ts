@@ -94,3 +94,13 @@ test.each<[string, string | null]>([
   const text = `Into the pot: 550 g tallow, 250 g olive oil, 200 g coconut oil. Lye was 140 g NaOH in 340 g water. Cooked it for an hour and a half, no zap on the tongue. ${asks}`;
   expect(heatQuestion(reader, text, readRecipe(reader, text))).toBe(question);
 });
+
+test('a superfat that has its figure is no fat after the cook', () =>
+  expect(
+    potOf('Was going for 8% superfat with 600 g lard + 400 g coconut oil and 145 g NaOH (water 330 g). Did I hit it?'),
+  ).toEqual({ doubts: [], grams: { lard: 600, 'coconut-oil': 400, naoh: 145, water: 330 } }));
+
+test('litres by another sign', () =>
+  expect(potOf('2 kg olive oil and 0,5 kg cottonseed oil, caustic soda 319 gr, water 0,75 lt.').grams).toMatchObject({
+    water: 750,
+  }));

@@ -142,3 +142,17 @@ describe('an alkali that was not taken', () => {
   test('whichever was shipped is asked about', () =>
     expect(potOf(`${fats} NaOH 90 g. They wrote that they had shipped KOH in place of NaOH.`).doubts).not.toEqual([]));
 });
+
+test('what was swept away does not come back', () =>
+  expect(
+    potOf(
+      'I weighed 140 g lye beads, the cat jumped, and some went on the floor. I swept those away (gloves on!) and put the cup on the scale again: 133 g left, and I did not top up. These 133 g went in 300 g water and then in 550 g olive oil, 250 g palm oil, 200 g coconut oil.',
+    ),
+  ).toMatchObject({ doubts: [], grams: { naoh: 133, water: 300 } }));
+
+test('one fat in lumps', () =>
+  expect(
+    potOf(
+      'home rendered lard in two lumps, 380 g and 245 g, and both went in the pan. To that I added 175 g of coconut oil. Lye is 113 g and water is 250 g.',
+    ),
+  ).toMatchObject({ doubts: [], grams: { lard: 625, 'coconut-oil': 175 } }));

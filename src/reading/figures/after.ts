@@ -398,6 +398,18 @@ export function superfatBy(tokens: readonly Token[]): readonly Token[] {
   let out: Token[] | null = null;
   for (let k = 0; k < tokens.length; k++) {
     const token = tokens[k];
+    // "8 % superfat with 600 g lard" has its figure
+    if (
+      token?.t === 'name' &&
+      isRole(token, 'after') &&
+      /^super[- ]?fat with$/i.test(token.text) &&
+      isShare(tokens[k - 1]) &&
+      isWeight(tokens[k + 1])
+    ) {
+      out ??= [...tokens];
+      out[k] = { ...token, meaning: { kind: 'role', id: 'superfat' }, meant: 'superfat' };
+      continue;
+    }
     if (token?.t !== 'name' || !isRole(token, 'superfat') || !superfatting.test(token.text)) continue;
     if (!(isRemark(tokens, k) || headsFat(tokens, k))) continue;
     out ??= [...tokens];
@@ -405,4 +417,5 @@ export function superfatBy(tokens: readonly Token[]): readonly Token[] {
   }
   return out ?? tokens;
 }
+const isShare = (token: Token | undefined): boolean => token?.t === 'quantity' && token.quantity.dim === 'percent';
 const superfatting = /^super[- ]?fat(?:ted|ting)?(?: (?:with|is))?$/i;

@@ -49,7 +49,7 @@ const asItWas =
   /\b(?:did not|didnt|not|never|without|havent) (?:top|topp|refill|replac|add|make|made|put|weigh)\w*\b[^.;!?]*/gi;
 /** "Swept it up and binned that": none of it came back. */
 const thrownAway =
-  /\b(?:swept|scooped|wiped|collected) (?:(?:it|that|them|all|up|the [a-z]+) )*(?:[,;] )?(?:and |then )*(?:(?:i|we) )?(?:binned|threw|thrown|chucked|tossed|dumped|rinsed)\b/g;
+  /\b(?:swept|wiped|mopped|cleaned) (?:(?:it|that|those|them|these|all|up) )*away\b|\b(?:swept|scooped|wiped|collected) (?:(?:it|that|them|all|up|the [a-z]+) )*(?:[,;] )?(?:and |then )*(?:(?:i|we) )?(?:binned|threw|thrown|chucked|tossed|dumped|rinsed)\b/g;
 const goodAgain =
   /\b(?:(?<!\bon )top(?:ped|ping)?|refill\w*|replac\w*|made (?:it |that )?(?:up|good)|added|fresh|new|over again|back up|until|till|solution|swept|scooped|collected)\b/;
 const open =
@@ -57,7 +57,7 @@ const open =
 /** No more than this was spilt. */
 const leastLeft = 0.5;
 /** Sentences that tell it, and those behind in which it is said again, at the most. */
-const mostTold = 4;
+const mostTold = 6;
 const mostBehind = 2;
 
 /** The list with what was left of what was spilt. */
