@@ -11,7 +11,6 @@ const notes: Readonly<Record<string, readonly [asked: readonly string[], harmles
   'less of a fat, filled up with another': [
     [
       'The almond bottle ran dry at 140, so I made up the 200 with sunflower.',
-      'Only 140 of the almond came out, the rest is sunflower.',
       'The almond gave out at 140; what was lacking I took from the sunflower bottle.',
       'I squeezed 140 out of the almond bottle, then reached for the sunflower.',
       'The almond jug held 140 and sunflower went in after it to reach the weight.',

@@ -39,11 +39,11 @@ describe('a row told once more', () => {
     expect(
       pot('Only 310 g olive at home, should I fill the rest with sunflower?').grams['sunflower-oil'],
     ).toBeUndefined());
-  test('the rest of a row without a weight of its own', () =>
-    expect(pot('Olive was 310 g, rest sunflower.')).toEqual({
-      grams: { ...base, 'olive-oil-virgin': 310, 'sunflower-oil': 90 },
-      doubts: [],
-    }));
+  test.each(['Olive was 310 g, rest sunflower.', 'Only 310 g of the olive came out, the rest is sunflower.'])(
+    'the rest of a row without a weight of its own: %s',
+    (said) =>
+      expect(pot(said)).toEqual({ grams: { ...base, 'olive-oil-virgin': 310, 'sunflower-oil': 90 }, doubts: [] }),
+  );
   test('50 g from the lard I did not use', () =>
     expect(pot('50 g from the lard I did not use.').doubts).not.toEqual([]));
 });
